@@ -1,0 +1,31 @@
+package bandwright.pipeline;
+
+import bandwright.pipeline.held.HeldRow;
+import bandwright.pipeline.held.SkippedRow;
+import bandwright.pipeline.intake.Orders;
+import bandwright.pipeline.load.Load;
+import bandwright.pipeline.size.Unit;
+import bandwright.pipeline.tile.Tiled;
+import java.util.List;
+
+/**
+ * All that was decided, before a byte is written.
+ *
+ * @param units in the order of their rows
+ * @param held all held rows, of every stage, in the order of their rows
+ */
+public record Run(
+        RunId id,
+        Orders orders,
+        List<Unit> units,
+        List<HeldRow> held,
+        List<SkippedRow> skipped,
+        List<Load> loads,
+        Tiled tiled) {
+    public Run {
+        units = List.copyOf(units);
+        held = List.copyOf(held);
+        skipped = List.copyOf(skipped);
+        loads = List.copyOf(loads);
+    }
+}

@@ -1,0 +1,12 @@
+package bandwright.pipeline.match;
+
+import bandwright.pipeline.artwork.ArtworkFile;
+import bandwright.pipeline.intake.OrderLine;
+import bandwright.rules.blanks.Blank;
+import bandwright.rules.designs.Design;
+import bandwright.rules.heat.HeatSource;
+import bandwright.rules.heat.PressSetting;
+
+/** An order line with everything that it names found in the rulebook and on the artwork shelf. */
+public record MatchedLine(
+        OrderLine line, Blank blank, HeatSource source, PressSetting setting, Design design, ArtworkFile artwork) {}

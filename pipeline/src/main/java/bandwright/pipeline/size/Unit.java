@@ -1,0 +1,33 @@
+package bandwright.pipeline.size;
+
+import bandwright.pipeline.match.MatchedLine;
+import bandwright.rules.blanks.Band;
+import bandwright.rules.paper.PaperRoom;
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * One piece of one blank with one design, heat source and text: what gets a transfer.
+ *
+ * @param id order-line-piece, unique for ever
+ * @param piece counted from 1 over the row's whole set
+ * @param rooms the papers that it may be printed on, the wanted ones first; never empty
+ * @param ppi pixels an inch on the blank, the smaller of both directions; empty for vector artwork
+ */
+public record Unit(
+        String id,
+        MatchedLine matched,
+        int piece,
+        Band band,
+        Transfer transfer,
+        List<PaperRoom> rooms,
+        OptionalInt ppi,
+        List<Note> notes) {
+    public Unit {
+        rooms = List.copyOf(rooms);
+        notes = List.copyOf(notes);
+        if (rooms.isEmpty()) {
+            throw new IllegalArgumentException("no paper takes " + id);
+        }
+    }
+}

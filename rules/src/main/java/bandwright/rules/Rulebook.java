@@ -1,0 +1,41 @@
+package bandwright.rules;
+
+import bandwright.rules.blanks.Blanks;
+import bandwright.rules.designs.Designs;
+import bandwright.rules.designs.FontFile;
+import bandwright.rules.designs.Texts;
+import bandwright.rules.heat.Cautions;
+import bandwright.rules.heat.Circuit;
+import bandwright.rules.heat.HeatSources;
+import bandwright.rules.heat.PressSettings;
+import bandwright.rules.orders.OrderColumns;
+import bandwright.rules.orders.Product;
+import bandwright.rules.orders.Sites;
+import bandwright.rules.paper.Papers;
+import bandwright.rules.paper.Printers;
+import bandwright.rules.stock.Stock;
+import java.util.List;
+
+/** Everything that a shop has written down: all tables, read and checked. */
+public record Rulebook(
+        Shop shop,
+        Blanks blanks,
+        HeatSources heatSources,
+        PressSettings pressSettings,
+        Papers papers,
+        Printers printers,
+        Designs designs,
+        Texts texts,
+        List<FontFile> fonts,
+        List<Product> products,
+        Sites sites,
+        OrderColumns orderColumns,
+        Stock stock,
+        List<Circuit> circuits,
+        Cautions cautions) {
+    public Rulebook {
+        fonts = List.copyOf(fonts);
+        products = List.copyOf(products);
+        circuits = List.copyOf(circuits);
+    }
+}

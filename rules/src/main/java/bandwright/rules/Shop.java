@@ -1,0 +1,54 @@
+package bandwright.rules;
+
+import bandwright.rules.orders.IncompleteOrder;
+import bandwright.rules.orders.Proofs;
+import bandwright.rules.paper.Cutting;
+import bandwright.rules.stock.StockRule;
+import bandwright.rules.units.Length;
+import bandwright.rules.units.LengthUnit;
+import bandwright.rules.units.TemperatureUnit;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The keys of shop.csv. Shares are fractions of one: 3 % is 0.03.
+ *
+ * @param timeZone empty = the computer's
+ * @param papers ids; the first of papers.csv where the key is empty
+ * @param printer an id; the first of printers.csv where the key is empty
+ */
+public record Shop(
+        String name,
+        LengthUnit unit,
+        TemperatureUnit temperatureUnit,
+        Optional<ZoneId> timeZone,
+        List<String> papers,
+        String printer,
+        int people,
+        LocalTime dayStarts,
+        double ppiNote,
+        double ppiHold,
+        double stretchNote,
+        double stretchHold,
+        double cropNote,
+        double cropHold,
+        double contrastNote,
+        double contrastHold,
+        Length trimBorder,
+        Length trimGap,
+        Length flagDepth,
+        Length flagHeight,
+        Cutting cutting,
+        StockRule stock,
+        IncompleteOrder incompleteOrder,
+        boolean artworkByName,
+        double spoilRate,
+        int maxQuantity,
+        int keepBuyerDays,
+        Proofs proofs) {
+    public Shop {
+        papers = List.copyOf(papers);
+    }
+}

@@ -1,0 +1,27 @@
+package bandwright.rules.paper;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A printer of printers.csv.
+ *
+ * @param papers ids of papers that it takes, in its order
+ * @param iccProfile a file beside the tables; empty = none
+ * @param scaleX measured / nominal across the page as fed
+ * @param scaleY measured / nominal along the page as fed
+ */
+public record Printer(
+        String id,
+        List<String> papers,
+        MirrorBy mirror,
+        ColourBy colour,
+        Optional<String> iccProfile,
+        Intent intent,
+        double scaleX,
+        double scaleY,
+        String note) {
+    public Printer {
+        papers = List.copyOf(papers);
+    }
+}
