@@ -21,6 +21,6 @@ public enum Orientation {
 
     /** Whether stored rows are seen as columns. */
     public boolean swapsSides() {
-        return ordinal() >= LEFT_TOP.ordinal();
+        return compareTo(LEFT_TOP) >= 0;
     }
 }
