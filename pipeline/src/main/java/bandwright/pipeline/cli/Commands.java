@@ -1,0 +1,15 @@
+package bandwright.pipeline.cli;
+
+import picocli.CommandLine;
+import picocli.CommandLine.IFactory;
+
+/** Makes the commands, each with the terminal that it speaks to. */
+record Commands(Terminal terminal) implements IFactory {
+    @Override
+    public <K> K create(Class<K> kind) throws Exception {
+        if (kind == RunCommand.class) {
+            return kind.cast(new RunCommand(terminal));
+        }
+        return CommandLine.defaultFactory().create(kind);
+    }
+}

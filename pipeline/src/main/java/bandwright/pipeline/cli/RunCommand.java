@@ -1,0 +1,152 @@
+package bandwright.pipeline.cli;
+
+import bandwright.pipeline.Flow;
+import bandwright.pipeline.Run;
+import bandwright.pipeline.RunId;
+import bandwright.pipeline.intake.Inbox;
+import bandwright.pipeline.intake.InboxFault;
+import bandwright.pipeline.outbox.Outbox;
+import bandwright.pipeline.outbox.OutboxFault;
+import bandwright.rules.Rulebook;
+import bandwright.rules.RulebookFaults;
+import bandwright.rules.paper.Paper;
+import bandwright.rules.table.Nearest;
+import bandwright.rules.words.Words;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code bandwright run}: an inbox into a run's folder. */
+@Command(name = "run", mixinStandardHelpOptions = true)
+final class RunCommand implements Callable<Integer> {
+    @Parameters(arity = "1..*", paramLabel = "INBOX", descriptionKey = "run.inbox")
+    private List<Path> inbox = List.of();
+
+    @Option(names = "--out", paramLabel = "OUTBOX", descriptionKey = "run.out")
+    private Path outbox = Path.of("outbox");
+
+    @Option(names = "--rules", paramLabel = "DIR", descriptionKey = "run.rules")
+    private @Nullable Path rulesFolder;
+
+    @Option(names = "--artwork", paramLabel = "DIR", descriptionKey = "run.artwork")
+    private @Nullable Path artwork;
+
+    @Option(names = "--date", paramLabel = "YYYY-MM-DD", descriptionKey = "run.date")
+    private @Nullable LocalDate date;
+
+    @Option(names = "--paper", paramLabel = "ID", descriptionKey = "run.paper")
+    private @Nullable String paper;
+
+    @Option(names = "--dry-run", descriptionKey = "run.dry-run")
+    private boolean isDryRun;
+
+    @Spec
+    private CommandSpec spec;
+
+    private final Terminal terminal;
+
+    RunCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        try {
+            Rulebook rules = Rulebook.read(Optional.ofNullable(rulesFolder));
+            Flow.Request asked = new Flow.Request(Inbox.files(inbox), artworkFolder(), paperOf(rules));
+            return isDryRun ? dryRun(asked, rules) : run(asked, rules);
+        } catch (RulebookFaults e) {
+            e.faults().forEach(fault -> terminal.complain(FaultLine.of(fault)));
+            terminal.complain(Words.say("cli.rulebook-unusable", e.faults().size()));
+            return ExitCode.NOTHING_PUBLISHED;
+        } catch (InboxFault | OutboxFault e) {
+            terminal.complain("bandwright: " + e.getMessage());
+            return ExitCode.NOTHING_PUBLISHED;
+        }
+    }
+
+    private int run(Flow.Request asked, Rulebook rules) throws OutboxFault {
+        try (Outbox place = Outbox.open(outbox, terminal::progress)) {
+            Run run = Flow.decide(place.nextRun(today(rules)), asked, rules, this::progress);
+            Summary summary = Summary.of(run);
+            summary.refusals().forEach(terminal::complain);
+            if (summary.isNothingReadable()) {
+                terminal.complain(Words.say("cli.nothing-readable"));
+                return ExitCode.NOTHING_PUBLISHED;
+            }
+            if (summary.isNothingNew()) {
+                terminal.answer(Words.say("cli.nothing-new"));
+                return summary.exitCode();
+            }
+            Flow.publish(run, rules, place, this::progress);
+            if (terminal.isLive()) {
+                summary.heldLines().forEach(terminal::complain);
+            }
+            terminal.answer(summary.published(outbox.resolve(run.id().toString())));
+            return summary.exitCode();
+        }
+    }
+
+    private int dryRun(Flow.Request asked, Rulebook rules) {
+        Run run = Flow.decide(new RunId(today(rules), 1), asked, rules, this::progress);
+        Summary summary = Summary.of(run);
+        summary.refusals().forEach(terminal::complain);
+        if (summary.isNothingReadable()) {
+            terminal.complain(Words.say("cli.nothing-readable"));
+            return ExitCode.NOTHING_PUBLISHED;
+        }
+        summary.heldLines().forEach(terminal::answer);
+        terminal.answer(summary.wouldBe());
+        return summary.exitCode();
+    }
+
+    private void progress(Flow.Stage stage) {
+        terminal.progress(Words.say("cli.stage." + stage.name().toLowerCase(Locale.ROOT)));
+    }
+
+    private LocalDate today(Rulebook rules) {
+        return date != null
+                ? date
+                : LocalDate.now(rules.shop().timeZone().orElseGet(ZoneId::systemDefault));
+    }
+
+    /** The artwork folder beside the orders, unless another is named. */
+    private Path artworkFolder() {
+        if (artwork != null) {
+            return artwork;
+        }
+        Path first = inbox.get(0);
+        Path folder = Files.isDirectory(first)
+                ? first
+                : Optional.ofNullable(first.toAbsolutePath().getParent()).orElse(first);
+        return folder.resolve("artwork");
+    }
+
+    private Optional<String> paperOf(Rulebook rules) {
+        if (paper == null) {
+            return Optional.empty();
+        }
+        Optional<Paper> known = rules.papers().find(paper);
+        boolean isTaken = known.isPresent()
+                && rules.printers().list().stream()
+                        .anyMatch(printer -> printer.papers().contains(known.get().id()));
+        if (!isTaken) {
+            List<String> ids = rules.papers().list().stream().map(Paper::id).toList();
+            String near = Nearest.of(paper, ids).orElse(String.join(", ", ids));
+            throw new ParameterException(spec.commandLine(), Words.say("cli.no-such-paper", paper, near));
+        }
+        return known.map(Paper::id);
+    }
+}

@@ -1,0 +1,71 @@
+package bandwright.pipeline.cli;
+
+import bandwright.pipeline.Run;
+import bandwright.pipeline.held.From;
+import bandwright.pipeline.held.HeldRow;
+import bandwright.pipeline.intake.InboxFile;
+import bandwright.rules.words.Words;
+import java.nio.file.Path;
+import java.util.List;
+
+/** A run in the few lines that a person reads on the terminal, and in the exit code that a script reads. */
+record Summary(Run run) {
+    static Summary of(Run run) {
+        return new Summary(run);
+    }
+
+    boolean isNothingReadable() {
+        return run.orders().files().stream().noneMatch(file -> file.state() == InboxFile.State.READ);
+    }
+
+    boolean isNothingNew() {
+        return run.units().isEmpty() && run.held().isEmpty();
+    }
+
+    int exitCode() {
+        return run.held().isEmpty() && refusedFiles().isEmpty() ? ExitCode.DONE : ExitCode.NEEDS_A_PERSON;
+    }
+
+    /** One line for each file or sheet that a person should know of: refused, or no orders in it. */
+    List<String> refusals() {
+        return run.orders().files().stream()
+                .filter(file -> !file.message().isEmpty())
+                .map(file -> where(file) + ": " + file.message())
+                .toList();
+    }
+
+    List<String> heldLines() {
+        return run.held().stream().map(Summary::line).toList();
+    }
+
+    String published(Path folder) {
+        return Words.say("cli.published", folder, counts());
+    }
+
+    String wouldBe() {
+        return Words.say("cli.dry-run", counts());
+    }
+
+    private String counts() {
+        return Words.say(
+                "cli.counts",
+                run.units().size(),
+                run.tiled().sheets().size(),
+                run.held().size(),
+                run.skipped().size());
+    }
+
+    private List<InboxFile> refusedFiles() {
+        return run.orders().files().stream().filter(InboxFile::needsAPerson).toList();
+    }
+
+    private static String where(InboxFile file) {
+        return file.file() + file.sheet().map(sheet -> ", " + sheet).orElse("");
+    }
+
+    private static String line(HeldRow held) {
+        From from = held.row().from();
+        return from.file() + from.sheet().map(sheet -> ", " + sheet).orElse("") + Words.say("cli.at-row", from.row())
+                + ", " + held.column() + ": " + held.reason().message() + " " + held.reason().cure();
+    }
+}

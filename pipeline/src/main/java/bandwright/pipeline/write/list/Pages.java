@@ -1,0 +1,161 @@
+package bandwright.pipeline.write.list;
+
+import bandwright.pipeline.RunId;
+import bandwright.pipeline.write.pdf.Canvas;
+import bandwright.pipeline.write.pdf.PdfFile;
+import bandwright.rules.units.Box;
+import bandwright.rules.units.Length;
+import bandwright.rules.words.Words;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/**
+ * A list that grows page by page: blocks are set one under the other, a block that does not fit goes to the next page,
+ * a table's head is repeated there, and every page says the run, the date and page x of y.
+ */
+public final class Pages implements AutoCloseable {
+    private final PDDocument document;
+    private final ListPaper paper;
+    private final Faces faces;
+    private final RunId run;
+    private final String shop;
+    private final String title;
+    private final List<Leaf> leaves = new ArrayList<>();
+    private Optional<Block> tableHead = Optional.empty();
+    private Length y;
+
+    /** One page and what its foot says beside the page's number. */
+    private record Leaf(Canvas canvas, String running) {}
+
+    Pages(RunId run, String file, String title, String shop, ListPaper paper) {
+        this.document = PdfFile.create(run, file, title);
+        this.faces = new Faces(document);
+        this.run = run;
+        this.title = title;
+        this.shop = shop;
+        this.paper = paper;
+        this.y = Length.ZERO;
+    }
+
+    Faces faces() {
+        return faces;
+    }
+
+    PDDocument document() {
+        return document;
+    }
+
+    Length measure() {
+        return paper.measure();
+    }
+
+    /** Begins a page; {@code running} stands at its foot and on the pages that it runs over to. */
+    Pages page(String running) {
+        leaves.add(new Leaf(new Canvas(), running));
+        y = paper.top();
+        return this;
+    }
+
+    /** What is repeated at the top of each page until {@link #endTable}; set here now, together with the row that follows. */
+    Pages table(Block head) {
+        tableHead = Optional.empty();
+        ensure(head.height(faces, measure()).plus(Length.mm(14)));
+        set(head);
+        tableHead = Optional.of(head);
+        return this;
+    }
+
+    Pages endTable() {
+        tableHead = Optional.empty();
+        return this;
+    }
+
+    /** Sets blocks that must not be parted from each other: a heading and what it heads. */
+    Pages together(Block... blocks) {
+        return add(new Stack(List.of(blocks)));
+    }
+
+    Pages add(Block block) {
+        Length high = block.height(faces, measure());
+        Length room = paper.top().minus(paper.foot()).minus(headHeight());
+        if (high.longerThan(room)) {
+            List<Block> parts = block.parts(faces, measure());
+            if (parts.size() > 1) {
+                parts.forEach(this::add);
+                return this;
+            }
+        }
+        ensure(high);
+        set(block);
+        return this;
+    }
+
+    private Length headHeight() {
+        return tableHead.map(head -> head.height(faces, measure())).orElse(Length.ZERO);
+    }
+
+    /** Goes to the next page where less room than that is left. */
+    private void ensure(Length high) {
+        if (leaves.isEmpty()) {
+            page("");
+        }
+        boolean isAtTop = y.equals(paper.top());
+        if (isAtTop || !high.longerThan(y.minus(paper.foot()))) {
+            return;
+        }
+        page(leaves.get(leaves.size() - 1).running());
+        tableHead.ifPresent(this::set);
+    }
+
+    private void set(Block block) {
+        block.draw(new Pen(leaves.get(leaves.size() - 1).canvas(), faces), paper.left(), y, measure());
+        y = y.minus(block.height(faces, measure()));
+    }
+
+    /** Adds the foot of every page and writes the file. */
+    void writeTo(OutputStream out) throws IOException {
+        if (leaves.isEmpty()) {
+            page("");
+        }
+        for (int i = 0; i < leaves.size(); i++) {
+            Leaf leaf = leaves.get(i);
+            foot(leaf, i + 1);
+            document.addPage(leaf.canvas().page(document, paper.width(), paper.height()));
+        }
+        faces.finish();
+        PdfFile.save(document, out);
+    }
+
+    private void foot(Leaf leaf, int page) {
+        Pen pen = new Pen(leaf.canvas(), faces);
+        Length top = paper.foot().minus(Length.mm(3));
+        leaf.canvas().black(0.5).fill(new Box(paper.left(), top, measure(), Length.mm(0.15)));
+        Length line = top.minus(Length.mm(1));
+        String left = String.join("  \u00b7  ", parts(leaf.running()));
+        Style style = Style.SMALL.grey();
+        Text.of(left, style).draw(pen, paper.left(), line, measure().minus(Length.mm(30)));
+        Text.right(Words.say("list.page", page, leaves.size()), style).draw(pen, paper.left(), line, measure());
+    }
+
+    private List<String> parts(String running) {
+        List<String> parts = new ArrayList<>(List.of(title));
+        if (!running.isEmpty()) {
+            parts.add(running);
+        }
+        if (!shop.isEmpty()) {
+            parts.add(shop);
+        }
+        parts.add(Words.say("list.run", run));
+        parts.add(Words.say("list.date", run.date()));
+        return parts;
+    }
+
+    @Override
+    public void close() throws IOException {
+        document.close();
+    }
+}

@@ -1,0 +1,53 @@
+package bandwright.pipeline.sample;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** inbox-sample is what our own code draws and writes; {@code -Dsample.renew} writes it anew and fails that build. */
+final class SampleFilesTest {
+    private static final Path SAMPLE = Path.of("..", "inbox-sample");
+
+    @Test
+    void theSampleIsWhatOurOwnCodeDraws(@TempDir Path fresh) throws IOException {
+        if (Boolean.getBoolean("sample.renew")) {
+            SampleInbox.write(SAMPLE);
+            fail("inbox-sample is written anew: look at it, then build without -Dsample.renew");
+        }
+        SampleInbox.write(fresh);
+        assertThat(SAMPLE.resolve("web-shop.csv")).hasSameTextualContentAs(fresh.resolve("web-shop.csv"));
+        assertThat(SAMPLE.resolve("weekend-orders.xlsx")).isRegularFile();
+        for (String picture : new String[] {"tern.jpg", "storm-lamp.png", "choir.png"}) {
+            Path path = Path.of("artwork", picture);
+            assertThat(difference(SAMPLE.resolve(path), fresh.resolve(path))).as(picture).isLessThan(1);
+        }
+    }
+
+    /** Mean difference of the channels, 0 to 255; different sizes differ wholly. */
+    private static double difference(Path one, Path other) throws IOException {
+        assertThat(Files.size(one)).isPositive();
+        BufferedImage a = ImageIO.read(one.toFile());
+        BufferedImage b = ImageIO.read(other.toFile());
+        if (a.getWidth() != b.getWidth() || a.getHeight() != b.getHeight()) {
+            return 255;
+        }
+        long sum = 0;
+        for (int y = 0; y < a.getHeight(); y++) {
+            for (int x = 0; x < a.getWidth(); x++) {
+                int p = a.getRGB(x, y);
+                int q = b.getRGB(x, y);
+                for (int shift = 0; shift < 32; shift += 8) {
+                    sum += Math.abs((p >> shift & 255) - (q >> shift & 255));
+                }
+            }
+        }
+        return sum / (4.0 * a.getWidth() * a.getHeight());
+    }
+}
