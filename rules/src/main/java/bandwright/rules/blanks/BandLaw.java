@@ -104,13 +104,18 @@ public final class BandLaw {
         ConeWall wall = ConeWall.of(cone);
         List<BandLimit> limits = new ArrayList<>();
         Length up = coneUp(blank, source, wall, limits);
+        if (!up.isPositive()) {
+            // Margins that pass each other may also pass the cone's apex, where no diameter is left to reckon with.
+            return band(blank, Length.ZERO, up, Length.ZERO, Length.ZERO, limits, Optional.empty());
+        }
         double v1 = blank.topMargin().mm();
         double v2 = v1 + up.mm();
         double middle = (v1 + v2) / 2;
         double circumference = Math.PI * wall.diameter(middle);
         // The gap is taken where the band is narrowest; elsewhere the same angle leaves more than it.
         double narrowest = Math.PI * Math.min(wall.diameter(v1), wall.diameter(v2));
-        double share = 1 - handleGap(blank, source).mm() / narrowest;
+        double gap = handleGap(blank, source).mm();
+        double share = gap < narrowest ? 1 - gap / narrowest : 0;
         Length around = shortened(
                 BandLimit.Column.MAX_BAND_WIDTH, Length.mm(circumference * share), source.maxBandWidth(), limits);
         double sweep = wall.sweepRadians() * around.mm() / circumference;

@@ -33,12 +33,12 @@ public record FlagLaw(Length border, Length depth, Length height, Length inset) 
         return hasFlag() ? border.plus(depth) : Length.ZERO;
     }
 
-    /** From the picture's end to where ink must still be inside the paper's margins. */
+    /** From the picture's end to where ink must still be inside the paper's margins; zero where a flag has no room for ink. */
     public Length inkReach() {
         if (!hasFlag()) {
             return Length.ZERO;
         }
-        Length most = depth.minus(inset.times(2)).atLeast(Length.ZERO);
-        return border.plus(inset).plus(LEAST_INK.atMost(most));
+        Length most = depth.minus(inset.times(2));
+        return most.isPositive() ? border.plus(inset).plus(LEAST_INK.atMost(most)) : Length.ZERO;
     }
 }

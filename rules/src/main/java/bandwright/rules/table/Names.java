@@ -1,8 +1,12 @@
 package bandwright.rules.table;
 
+import java.text.Normalizer;
 import java.util.Locale;
 
-/** Names compare trimmed, case-folded and with inner white space collapsed: " Mug  11 " is "mug 11". */
+/**
+ * Names compare trimmed, case-folded and with inner white space collapsed: " Mug  11 " is "mug 11". An accented letter is
+ * one letter, whether a file system writes it as one character or as two.
+ */
 public final class Names {
     private Names() {}
 
@@ -22,7 +26,8 @@ public final class Names {
             out.append(c);
         }
         // Upper, then lower: the two steps of simple case folding, so that a final and a medial sigma are one.
-        return out.toString().toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
+        String folded = out.toString().toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
+        return Normalizer.normalize(folded, Normalizer.Form.NFC);
     }
 
     public static boolean same(String one, String other) {

@@ -13,6 +13,9 @@ public final class Nearest {
     /** The nearest of the known names to what was asked; ties go to the first in the alphabet. */
     public static Optional<String> of(String asked, Collection<String> known) {
         String folded = Names.fold(asked);
+        if (folded.isEmpty()) {
+            return Optional.empty();
+        }
         int near = Math.max(1, folded.length() / 3);
         return known.stream()
                 .map(name -> new Near(name, distance(folded, Names.fold(name), near)))

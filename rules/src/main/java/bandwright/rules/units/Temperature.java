@@ -5,6 +5,14 @@ import java.math.RoundingMode;
 
 /** A press temperature, kept in degrees Celsius; a shop may write and read Fahrenheit. */
 public record Temperature(double celsius) implements Comparable<Temperature> {
+    private static final double ABSOLUTE_ZERO = -273.15;
+
+    public Temperature {
+        if (!(celsius >= ABSOLUTE_ZERO && celsius < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("not a temperature: " + celsius + " C");
+        }
+    }
+
     public static Temperature celsius(double degrees) {
         return new Temperature(degrees);
     }
