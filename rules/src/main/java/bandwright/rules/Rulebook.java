@@ -14,7 +14,10 @@ import bandwright.rules.orders.Sites;
 import bandwright.rules.paper.Papers;
 import bandwright.rules.paper.Printers;
 import bandwright.rules.stock.Stock;
+import bandwright.rules.table.RulesFolder;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** Everything that a shop has written down: all tables, read and checked. */
 public record Rulebook(
@@ -37,5 +40,15 @@ public record Rulebook(
         fonts = List.copyOf(fonts);
         products = List.copyOf(products);
         circuits = List.copyOf(circuits);
+    }
+
+    /**
+     * Reads the rulebook.
+     *
+     * @param folder the shop's own tables, each of which replaces the built-in one whole; empty = all built in
+     * @throws RulebookFaults with every fault of every table
+     */
+    public static Rulebook read(Optional<Path> folder) throws RulebookFaults {
+        return RulebookTables.read(new RulesFolder("/bandwright/tables", folder));
     }
 }

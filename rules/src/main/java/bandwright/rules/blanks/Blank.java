@@ -51,4 +51,34 @@ public record Blank(
     public boolean hasHandle() {
         return handleWidth.isPositive();
     }
+
+    /** The same blank, never offered to those heat sources; their ids as the blank lists them. */
+    public Blank withoutSources(List<String> ids) {
+        List<String> kept = heatSources.stream().filter(id -> !ids.contains(id)).toList();
+        return new Blank(
+                sku,
+                aliases,
+                name,
+                material,
+                form,
+                topMargin,
+                bottomMargin,
+                sideMargin,
+                handleWidth,
+                wrapOverlap,
+                bleedTop,
+                bleedBottom,
+                baseColour,
+                hotColour,
+                finish,
+                backing,
+                parts,
+                kept,
+                ovenPlaces,
+                shelf,
+                cost,
+                care,
+                evidence,
+                note);
+    }
 }

@@ -1,7 +1,15 @@
 package bandwright.rules.heat;
 
 import bandwright.rules.blanks.Blank;
+import bandwright.rules.blanks.Material;
+import bandwright.rules.table.Cell;
+import bandwright.rules.table.Evidence;
+import bandwright.rules.table.Faults;
 import bandwright.rules.table.Names;
+import bandwright.rules.table.Once;
+import bandwright.rules.table.Row;
+import bandwright.rules.table.Table;
+import bandwright.rules.units.ShopUnits;
 import java.util.List;
 import java.util.Optional;
 
@@ -46,5 +54,53 @@ public record PressSettings(List<PressSetting> list) {
     private static boolean isMaterial(PressSetting row, Blank blank) {
         return row.sku().isEmpty()
                 && row.material().filter(blank.material()::equals).isPresent();
+    }
+
+    /** Reads press-settings.csv. */
+    public static PressSettings read(Table table, ShopUnits units, Faults faults) {
+        Once keys = new Once();
+        return new PressSettings(table.read(units, faults, row -> setting(row, keys)));
+    }
+
+    private static PressSetting setting(Row row, Once keys) {
+        String sku = row.text("sku");
+        Cell material = row.cell("material");
+        if (sku.isEmpty() && material.isEmpty()) {
+            row.fault("material", "setting.of-what");
+        }
+        HeatKind kind = row.cell("heat_kind").needed().word(HeatKind.values()).orElse(HeatKind.OVEN);
+        if (row.areSound("heat_kind")) {
+            keys.take(row, sku.isEmpty() ? "material" : "sku", sku.isEmpty() ? material.text() : sku, kind.word());
+        }
+        Allowed allowed = row.cell("allowed").needed().word(Allowed.values()).orElse(Allowed.NO);
+        int seconds = row.cell("time").seconds();
+        checkFigures(row, allowed, seconds);
+        return new PressSetting(
+                material.word(Material.values()),
+                kind,
+                sku,
+                row.cell("temperature").temperature(),
+                seconds,
+                row.text("pressure"),
+                allowed,
+                row.cell("gloves").yes(),
+                row.text("peel"),
+                row.text("rest"),
+                row.cell("cautions").list(),
+                row.cell("evidence").word(Evidence.values()).orElse(Evidence.FROM_MEMORY),
+                row.text("note"));
+    }
+
+    /** Nobody may be told to press without being told how hot and how long. */
+    private static void checkFigures(Row row, Allowed allowed, int seconds) {
+        if (allowed != Allowed.YES) {
+            return;
+        }
+        if (row.text("temperature").isEmpty()) {
+            row.fault("temperature", "setting.how-hot");
+        }
+        if (row.areSound("time") && seconds == 0) {
+            row.fault("time", "setting.how-long");
+        }
     }
 }

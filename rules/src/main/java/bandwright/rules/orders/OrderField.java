@@ -1,5 +1,7 @@
 package bandwright.rules.orders;
 
+import bandwright.rules.table.Names;
+import java.util.List;
 import java.util.Set;
 
 /** What a column of an order file means: one of a closed list, or a text field of a design. */
@@ -82,5 +84,19 @@ public record OrderField(String name) {
     /** The design's field that a text column fills: {@code name} of {@code text:name}. */
     public String textField() {
         return name.substring(TEXT.length());
+    }
+
+    /** The closed list, in the alphabet's order. */
+    static List<String> names() {
+        return CLOSED.stream().sorted().toList();
+    }
+
+    /** A name as the list spells it: Ship_By is ship_by; the field of a text keeps its own spelling. */
+    static String spelled(String name) {
+        String folded = Names.fold(name);
+        if (!folded.startsWith(TEXT)) {
+            return folded;
+        }
+        return TEXT + name.substring(name.indexOf(':') + 1).strip();
     }
 }

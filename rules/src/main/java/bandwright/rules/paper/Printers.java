@@ -1,6 +1,13 @@
 package bandwright.rules.paper;
 
+import bandwright.rules.table.Faults;
 import bandwright.rules.table.Names;
+import bandwright.rules.table.Once;
+import bandwright.rules.table.Quoted;
+import bandwright.rules.table.Row;
+import bandwright.rules.table.RulesFolder;
+import bandwright.rules.table.Table;
+import bandwright.rules.units.ShopUnits;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,5 +19,39 @@ public record Printers(List<Printer> list) {
 
     public Optional<Printer> find(String id) {
         return list.stream().filter(printer -> Names.same(printer.id(), id)).findFirst();
+    }
+
+    /** Reads printers.csv; colour profiles must lie beside it. */
+    public static Printers read(Table table, ShopUnits units, RulesFolder folder, Faults faults) {
+        Once ids = new Once();
+        return new Printers(table.read(units, faults, row -> printer(row, ids, table.isOwn(), folder)));
+    }
+
+    private static Printer printer(Row row, Once ids, boolean isOwn, RulesFolder folder) {
+        String id = row.cell("id").needed().text();
+        ids.take(row, "id", id);
+        ColourBy colour = row.cell("colour").word(ColourBy.values()).orElse(ColourBy.DRIVER);
+        String profile = row.text("icc_profile");
+        if (colour == ColourBy.PROFILE && profile.isEmpty()) {
+            row.fault("icc_profile", "profile.needed");
+        }
+        if (!profile.isEmpty() && !folder.holds(isOwn, profile)) {
+            row.fault("icc_profile", "file.missing", Quoted.text(profile));
+        }
+        return new Printer(
+                id,
+                row.cell("papers").needed().list(),
+                row.cell("mirror").needed().word(MirrorBy.values()).orElse(MirrorBy.FILE),
+                colour,
+                Optional.of(profile).filter(name -> !name.isEmpty()),
+                row.cell("intent").word(Intent.values()).orElse(Intent.RELATIVE_COLORIMETRIC),
+                scale(row, "scale_x"),
+                scale(row, "scale_y"),
+                row.text("note"));
+    }
+
+    /** Measured / nominal; a printer that is off by more than a tenth needs a repair, not a figure here. */
+    private static double scale(Row row, String column) {
+        return row.cell(column).number("", 0.9, 1.1).orElse(1.0);
     }
 }
