@@ -6,6 +6,8 @@ public final class Limits {
     public static final long ORDER_FILE_BYTES = 100L << 20;
     /** All that an order file unpacks to. */
     public static final long UNPACKED_BYTES = 200L * 1000 * 1000;
+    /** What all order files of an inbox may take up in memory, roughly. */
+    public static final long INBOX_MEMORY_BYTES = 400L << 20;
     /** Rows of one sheet, as ECMA-376 has them. */
     public static final int SHEET_ROWS = 1_048_576;
     /** Columns of one sheet that are read. */

@@ -13,10 +13,56 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** order-columns.csv: the headers that each field goes by, and those that every shop has. */
-public record OrderColumns(List<OrderColumn> list) {
-    public OrderColumns {
-        list = List.copyOf(list);
+/**
+ * order-columns.csv: which field a header of an order file means. "ORDER-NO." is the field order, as case, punctuation
+ * and spaces don't count; "Text: Name" is the field text:name without a row of the table.
+ */
+public final class OrderColumns {
+    private static final String TEXT = "text:";
+
+    private final List<OrderColumn> list;
+    /** By the folded site, then by the folded header; of two rows with one header the first wins. */
+    private final Map<String, Map<String, OrderField>> fields = new HashMap<>();
+
+    public OrderColumns(List<OrderColumn> list) {
+        this.list = List.copyOf(list);
+        for (OrderColumn column : this.list) {
+            fields.computeIfAbsent(Names.fold(column.site()), site -> new HashMap<>())
+                    .putIfAbsent(fold(column.header()), column.field());
+        }
+    }
+
+    /** In the order of the table. */
+    public List<OrderColumn> list() {
+        return list;
+    }
+
+    /** The field that this header names at that site: the site's own headers first, then those of every site. */
+    public Optional<OrderField> find(String site, String header) {
+        String key = fold(header);
+        if (key.isEmpty()) {
+            return Optional.empty();
+        }
+        return findIn(Names.fold(site), key).or(() -> findIn("", key)).or(() -> textField(header));
+    }
+
+    private Optional<OrderField> findIn(String site, String key) {
+        return Optional.ofNullable(fields.getOrDefault(site, Map.of()).get(key));
+    }
+
+    private static Optional<OrderField> textField(String header) {
+        String folded = Names.fold(header).replace(" :", ":");
+        if (!folded.startsWith(TEXT) || folded.length() == TEXT.length()) {
+            return Optional.empty();
+        }
+        return Optional.of(OrderField.text(folded.substring(TEXT.length()).strip()));
+    }
+
+    /** Letters and digits only, in one case: "Order #" is "order". */
+    private static String fold(String header) {
+        StringBuilder out = new StringBuilder(header.length());
+        header.codePoints().filter(Character::isLetterOrDigit).forEach(out::appendCodePoint);
+        return out.toString().toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
     }
 
     /** Reads order-columns.csv. One header of a site can't be two fields. */
@@ -31,7 +77,7 @@ public record OrderColumns(List<OrderColumn> list) {
         String site = row.text("site");
         OrderField field = field(row.cell("field").needed());
         String header = row.cell("header").needed().text();
-        Taken first = taken.putIfAbsent(Names.fold(site) + "\n" + bare(header), new Taken(row.number(), field));
+        Taken first = taken.putIfAbsent(Names.fold(site) + "\n" + fold(header), new Taken(row.number(), field));
         if (first != null && !first.field().equals(field) && row.areSound("field", "header")) {
             row.fault("header", "header.twice", header, row.number(), first.row());
         }
@@ -53,15 +99,5 @@ public record OrderColumns(List<OrderColumn> list) {
             }
         }
         return OrderField.NOTE;
-    }
-
-    /** Case, punctuation and spaces of a header are ignored. */
-    private static String bare(String header) {
-        StringBuilder out = new StringBuilder();
-        header.toLowerCase(Locale.ROOT)
-                .codePoints()
-                .filter(Character::isLetterOrDigit)
-                .forEach(out::appendCodePoint);
-        return out.toString();
     }
 }

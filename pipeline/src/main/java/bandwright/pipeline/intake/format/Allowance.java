@@ -1,0 +1,40 @@
+package bandwright.pipeline.intake.format;
+
+import bandwright.pipeline.limits.Limits;
+
+/**
+ * How much memory the inbox may still take up. Order files come from strangers: a small one can unpack to millions of
+ * cells. The sizes are those of a 64-bit machine, roughly (from memory), and only need to be of the right order.
+ */
+public final class Allowance {
+    private static final int ROW_BYTES = 600;
+    private static final int SLOT_BYTES = 4;
+    private static final int CELL_BYTES = 80;
+
+    private long left = Limits.INBOX_MEMORY_BYTES;
+
+    /** What is left now, to come back to when a file is refused. */
+    public long left() {
+        return left;
+    }
+
+    public void backTo(long before) {
+        left = before;
+    }
+
+    void keepRow(int slots) throws Unreadable {
+        spend(ROW_BYTES + (long) SLOT_BYTES * slots);
+    }
+
+    /** A cell that isn't one of another place again. */
+    void keepCell(String text) throws Unreadable {
+        spend(CELL_BYTES + 2L * text.length());
+    }
+
+    private void spend(long bytes) throws Unreadable {
+        left -= bytes;
+        if (left < 0) {
+            throw Unreadable.of("inbox-too-large");
+        }
+    }
+}

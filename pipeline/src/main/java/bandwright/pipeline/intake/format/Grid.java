@@ -1,0 +1,21 @@
+package bandwright.pipeline.intake.format;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One sheet of an order file as it was read: its rows in order, before anybody knows what they mean. Rows that the file
+ * doesn't have are not here, nor are blank rows under the last filled one.
+ *
+ * @param sheet its name; empty in CSV
+ * @param isHidden whether the spreadsheet program hides it: then it has no rows here
+ */
+public record Grid(Optional<String> sheet, boolean isHidden, List<GridRow> rows) {
+    public Grid {
+        rows = List.copyOf(rows);
+    }
+
+    static Grid hidden(String sheet) {
+        return new Grid(Optional.of(sheet), true, List.of());
+    }
+}

@@ -1,0 +1,20 @@
+package bandwright.pipeline.intake.format;
+
+import bandwright.pipeline.intake.Cell;
+import java.util.List;
+
+/**
+ * One row of a sheet.
+ *
+ * @param number as the spreadsheet program shows it; in CSV the record's number, the first being 1
+ * @param cells from column A on, without blank ones at the end
+ */
+public record GridRow(int number, List<Cell> cells) {
+    public GridRow {
+        cells = List.copyOf(cells);
+    }
+
+    public boolean isBlank() {
+        return cells.stream().allMatch(Cell::isBlank);
+    }
+}

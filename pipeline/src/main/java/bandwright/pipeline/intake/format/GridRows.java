@@ -1,0 +1,34 @@
+package bandwright.pipeline.intake.format;
+
+import bandwright.pipeline.intake.Cell;
+import bandwright.pipeline.limits.Limits;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Gathers the rows of one sheet within the limits: blank cells and blank rows at the end fall away. */
+final class GridRows {
+    private final Allowance allowance;
+    private final List<GridRow> rows = new ArrayList<>();
+    private int filled;
+
+    GridRows(Allowance allowance) {
+        this.allowance = allowance;
+    }
+
+    void add(int number, List<Cell> cells) throws Unreadable {
+        if (number > Limits.SHEET_ROWS) {
+            throw Unreadable.of("too-many-rows", Limits.SHEET_ROWS);
+        }
+        int last = cells.size();
+        while (last > 0 && cells.get(last - 1).isBlank()) {
+            last--;
+        }
+        allowance.keepRow(last);
+        rows.add(new GridRow(number, cells.subList(0, last)));
+        filled = last > 0 ? rows.size() : filled;
+    }
+
+    List<GridRow> list() {
+        return rows.subList(0, filled);
+    }
+}

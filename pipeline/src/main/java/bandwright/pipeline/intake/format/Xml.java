@@ -1,0 +1,124 @@
+package bandwright.pipeline.intake.format;
+
+import bandwright.pipeline.limits.Limits;
+import java.io.Closeable;
+import java.io.IOException;
+import java.util.Optional;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+
+/**
+ * One XML part, read from front to back without a tree. Declares no entity, fetches nothing, goes no deeper than any
+ * table does. Names are compared without their namespace: the strict and the transitional form differ only there.
+ */
+final class Xml implements Closeable {
+    private static final int DEPTH = 100;
+    private static final XMLInputFactory FACTORY = factory();
+
+    private final XMLStreamReader reader;
+    private final UnpackedBytes.Stream in;
+    private int event = XMLStreamConstants.START_DOCUMENT;
+    private int depth;
+
+    private Xml(XMLStreamReader reader, UnpackedBytes.Stream in) {
+        this.reader = reader;
+        this.in = in;
+    }
+
+    static Xml open(UnpackedBytes.Stream in) throws XMLStreamException, Unreadable {
+        try {
+            return new Xml(FACTORY.createXMLStreamReader(in), in);
+        } catch (XMLStreamException e) {
+            throw plain(e);
+        }
+    }
+
+    /** The JDK's own reader, whatever else lies on the class path: its limits are the ones we know. */
+    private static XMLInputFactory factory() {
+        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+        factory.setXMLResolver((publicId, systemId, base, namespace) -> {
+            throw new XMLStreamException("nothing is fetched");
+        });
+        return factory;
+    }
+
+    /** Goes on to the next piece; false at the end. */
+    boolean next() throws XMLStreamException, Unreadable {
+        try {
+            if (!reader.hasNext()) {
+                return false;
+            }
+            event = reader.next();
+        } catch (XMLStreamException e) {
+            throw plain(e);
+        }
+        in.next();
+        if (event == XMLStreamConstants.DTD || event == XMLStreamConstants.ENTITY_REFERENCE) {
+            throw Unreadable.of("xml-doctype");
+        }
+        depth += event == XMLStreamConstants.START_ELEMENT ? 1 : event == XMLStreamConstants.END_ELEMENT ? -1 : 0;
+        if (depth > DEPTH) {
+            throw Unreadable.of("file-damaged");
+        }
+        return event != XMLStreamConstants.END_DOCUMENT;
+    }
+
+    private static Unreadable plain(XMLStreamException e) {
+        return e.getNestedException() instanceof UnpackedBytes.TooMuch
+                ? Unreadable.of("unpacks-too-large", Limits.UNPACKED_BYTES / 1_000_000)
+                : Unreadable.of("file-damaged");
+    }
+
+    boolean starts(String name) {
+        return event == XMLStreamConstants.START_ELEMENT && reader.getLocalName().equals(name);
+    }
+
+    boolean ends(String name) {
+        return event == XMLStreamConstants.END_ELEMENT && reader.getLocalName().equals(name);
+    }
+
+    boolean isText() {
+        return event == XMLStreamConstants.CHARACTERS
+                || event == XMLStreamConstants.CDATA
+                || event == XMLStreamConstants.SPACE;
+    }
+
+    void addTextTo(StringBuilder text) {
+        text.append(reader.getTextCharacters(), reader.getTextStart(), reader.getTextLength());
+    }
+
+    /** The attribute of that name without a namespace; empty where there is none. */
+    String attribute(String name) {
+        return find(name, false).orElse("");
+    }
+
+    /** The id of another part: an attribute id in the namespace of relationships. */
+    String relation() {
+        return find("id", true).orElse("");
+    }
+
+    private Optional<String> find(String name, boolean inNamespace) {
+        for (int i = 0; i < reader.getAttributeCount(); i++) {
+            String namespace = reader.getAttributeNamespace(i);
+            boolean hasNamespace = namespace != null && !namespace.isEmpty();
+            if (hasNamespace == inNamespace && reader.getAttributeLocalName(i).equals(name)) {
+                return Optional.of(reader.getAttributeValue(i));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** xsd:boolean. */
+    static boolean isTrue(String value) {
+        return value.equals("1") || value.equals("true");
+    }
+
+    @Override
+    public void close() throws IOException {
+        in.close();
+    }
+}
