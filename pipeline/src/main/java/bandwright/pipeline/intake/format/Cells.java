@@ -41,9 +41,13 @@ final class Cells {
         return cell;
     }
 
+    /** Row 0 is a text that the workbook stores apart from its rows. */
     static void checkLength(int characters, int row) throws Unreadable {
-        if (characters > Limits.CELL_CHARACTERS) {
-            throw Unreadable.of("cell-too-long", row, Limits.CELL_CHARACTERS);
+        if (characters <= Limits.CELL_CHARACTERS) {
+            return;
         }
+        throw row == 0
+                ? Unreadable.of("string-too-long", Limits.CELL_CHARACTERS)
+                : Unreadable.of("cell-too-long", row, Limits.CELL_CHARACTERS);
     }
 }

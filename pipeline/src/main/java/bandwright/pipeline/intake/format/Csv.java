@@ -82,7 +82,8 @@ final class Csv {
                 if (each.getRecordNumber() > HEADER_WITHIN) {
                     return best;
                 }
-                best = Math.max(best, headerScore.applyAsInt(each.stream().map(Cell::of).toList()));
+                best = Math.max(
+                        best, headerScore.applyAsInt(each.stream().map(Cell::of).toList()));
             }
         } catch (UncheckedIOException | IllegalStateException e) {
             return best; // another separator may make sense of the quotes

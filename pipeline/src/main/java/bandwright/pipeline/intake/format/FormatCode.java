@@ -27,7 +27,12 @@ final class FormatCode {
             return NumberFormat.GENERAL;
         }
         return new NumberFormat(
-                false, before.toString(), Math.max(1, digits), decimals, percent, behind.toString().stripTrailing());
+                false,
+                before.toString(),
+                Math.max(1, digits),
+                decimals,
+                percent,
+                behind.toString().stripTrailing());
     }
 
     private int step(int at) {

@@ -8,6 +8,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToIntFunction;
 
@@ -70,7 +71,6 @@ public final class Formats {
     }
 
     static boolean startsWith(byte[] bytes, byte[] start) {
-        return bytes.length >= start.length
-                && java.util.Arrays.equals(bytes, 0, start.length, start, 0, start.length);
+        return bytes.length >= start.length && Arrays.equals(bytes, 0, start.length, start, 0, start.length);
     }
 }

@@ -6,8 +6,10 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javax.xml.stream.XMLStreamException;
 
@@ -17,7 +19,8 @@ import javax.xml.stream.XMLStreamException;
  * left one has the value and the others are blank.
  */
 final class SheetReader {
-    private static final DateTimeFormatter DAY_AND_TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss");
+    private static final DateTimeFormatter DAY_AND_TIME =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss", Locale.ROOT);
     /** No number is longer; what is, is no number. */
     private static final int NUMBER_CHARACTERS = 100;
 
@@ -128,13 +131,13 @@ final class SheetReader {
     }
 
     private Cell isoDay(String value, int row) throws Unreadable {
-        Optional<LocalDate> day = Optional.empty();
+        LocalDate day;
         try {
-            day = Optional.of(LocalDate.parse(value.length() > 10 ? value.substring(0, 10) : value));
-        } catch (java.time.format.DateTimeParseException e) {
+            day = LocalDate.parse(value.length() > 10 ? value.substring(0, 10) : value);
+        } catch (DateTimeParseException e) {
             return cells.of(value, row);
         }
-        return cells.keep(new Cell(value, day, false));
+        return cells.keep(new Cell(value, Optional.of(day), false));
     }
 
     private Cell number(String text, NumberFormat format, int row) throws Unreadable {

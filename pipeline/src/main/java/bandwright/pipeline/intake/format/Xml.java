@@ -74,7 +74,8 @@ final class Xml implements Closeable {
     }
 
     boolean starts(String name) {
-        return event == XMLStreamConstants.START_ELEMENT && reader.getLocalName().equals(name);
+        return event == XMLStreamConstants.START_ELEMENT
+                && reader.getLocalName().equals(name);
     }
 
     boolean ends(String name) {

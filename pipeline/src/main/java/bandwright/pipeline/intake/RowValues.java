@@ -1,0 +1,97 @@
+package bandwright.pipeline.intake;
+
+import bandwright.rules.orders.OrderField;
+import bandwright.rules.orders.Site;
+import bandwright.rules.table.Names;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+
+/** The cells of one row as values, in the way its site writes them. */
+record RowValues(Row row, Site site, int maxQuantity) {
+    /** What a spreadsheet shows where a formula failed: ECMA-376 Part 1, 18.17.3. */
+    private static final Set<String> ERRORS =
+            Set.of("#N/A", "#REF!", "#VALUE!", "#NAME?", "#DIV/0!", "#NUM!", "#NULL!");
+
+    /** Fields whose numbers are measures, not names: a long one there is nonsense, but nothing is lost. */
+    private static final Set<OrderField> MEASURES =
+            Set.of(OrderField.QUANTITY, OrderField.PRICE, OrderField.ORDER_DATE, OrderField.SHIP_BY);
+
+    /** The trimmed text; empty where the site has a word for that ("N/A"). */
+    String text(OrderField field) {
+        String text = row.cell(field).text().strip();
+        boolean meansNothing = site.emptyWords().stream().anyMatch(word -> Names.same(word, text));
+        return meansNothing ? "" : text;
+    }
+
+    String order() {
+        String order = text(OrderField.ORDER);
+        return ERRORS.contains(order) ? "" : order;
+    }
+
+    /** Without such a column every row is one piece; an empty cell under one says nothing. */
+    OptionalInt quantity() {
+        if (row.headerOf(OrderField.QUANTITY).isEmpty()) {
+            return OptionalInt.of(1);
+        }
+        return Quantity.parse(text(OrderField.QUANTITY), site.decimal(), maxQuantity);
+    }
+
+    DateReading date(OrderField field) {
+        Cell cell = row.cell(field);
+        return cell.date().map(DateReading::of).orElseGet(() -> DateReading.parse(text(field), site.dateOrder()));
+    }
+
+    Optional<IntakeReason> findFault() {
+        return Stream.<Supplier<Optional<IntakeReason>>>of(
+                        this::damagedNumber,
+                        this::missingOrder,
+                        this::unclearQuantity,
+                        () -> unclearDate(OrderField.ORDER_DATE),
+                        () -> unclearDate(OrderField.SHIP_BY),
+                        this::notYet)
+                .map(Supplier::get)
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private Optional<IntakeReason> damagedNumber() {
+        return row.header().fields().stream()
+                .filter(field -> !MEASURES.contains(field) && row.cell(field).isDamagedNumber())
+                .findFirst()
+                .map(field -> new IntakeReason.NumberDamaged(field, text(field)));
+    }
+
+    private Optional<IntakeReason> missingOrder() {
+        return order().isEmpty()
+                ? Optional.of(new IntakeReason.OrderMissing(text(OrderField.ORDER)))
+                : Optional.empty();
+    }
+
+    private Optional<IntakeReason> unclearQuantity() {
+        return quantity().isEmpty()
+                ? Optional.of(new IntakeReason.QuantityUnclear(text(OrderField.QUANTITY), maxQuantity))
+                : Optional.empty();
+    }
+
+    private Optional<IntakeReason> unclearDate(OrderField field) {
+        DateReading date = date(field);
+        return date.isUnclear()
+                ? Optional.of(new IntakeReason.DateUnclear(field, text(field), date.readings()))
+                : Optional.empty();
+    }
+
+    private Optional<IntakeReason> notYet() {
+        if (!text(OrderField.PERSONALISATION).isEmpty()) {
+            return Optional.of(new IntakeReason.NotYet(IntakeReason.NotYet.What.PERSONALISATION));
+        }
+        if (text(OrderField.SKU).isEmpty() && !text(OrderField.PRODUCT).isEmpty()) {
+            return Optional.of(new IntakeReason.NotYet(IntakeReason.NotYet.What.PRODUCT));
+        }
+        return site.approval() && !RowReading.isYes(text(OrderField.APPROVED))
+                ? Optional.of(new IntakeReason.NotYet(IntakeReason.NotYet.What.APPROVAL))
+                : Optional.empty();
+    }
+}
