@@ -20,6 +20,12 @@ public final class Limits {
     public static final long PICTURE_BYTES = 500L << 20;
     /** Pixels of one picture. */
     public static final long PICTURE_PIXELS = 250_000_000L;
+    /** Pixels along one side of a picture. */
+    public static final int PICTURE_SIDE = 65_535;
+    /** What an interlaced picture unpacks to: it has to be held whole. */
+    public static final long INTERLACED_BYTES = 128L << 20;
+    /** A colour profile inside a picture. */
+    public static final int PROFILE_BYTES = 4 << 20;
     /** Folders inside folders of the artwork folder. */
     public static final int ARTWORK_DEPTH = 8;
 

@@ -1,0 +1,40 @@
+package bandwright.pipeline.artwork;
+
+import bandwright.rules.words.Words;
+import java.util.Locale;
+
+/** Everything for which a picture is refused; the wording stands in words.properties under artwork.flaw. */
+public enum Flaw {
+    /** A path or a link that leads out of the artwork folder. */
+    OUTSIDE,
+    /** A name with characters that no file name should have. */
+    NAME,
+    /** Two or more files for one order. */
+    SEVERAL,
+    /** The disk or its permissions refuse the file. */
+    CLOSED,
+    TOO_MANY_BYTES,
+    TOO_MANY_PIXELS,
+    NO_PIXELS,
+    CUT_SHORT,
+    DAMAGED,
+    /** Interlaced, and so large that it would have to be unpacked whole. */
+    INTERLACED,
+    /** Arithmetic, lossless, 12-bit or two-component JPEG: PDF can't carry it. */
+    RARE_JPEG,
+    UNKNOWN_KIND;
+
+    /** What is wrong with it: the end of a sentence that begins with the file's name. */
+    public String message() {
+        return Words.say("artwork.flaw." + key());
+    }
+
+    /** What to do about it. */
+    public String cure() {
+        return Words.say("artwork.flaw." + key() + ".cure");
+    }
+
+    private String key() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

@@ -1,0 +1,85 @@
+package bandwright.pipeline.artwork;
+
+import bandwright.pipeline.limits.Limits;
+import java.io.EOFException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** What a file of the artwork folder is: a picture with its size, or why it can't be printed. Nothing is decoded. */
+final class Probe {
+    private final String name;
+    private final Path path;
+
+    Probe(String name, Path path) {
+        this.name = name;
+        this.path = path;
+    }
+
+    Found found() {
+        try {
+            return read();
+        } catch (RefusedPicture e) {
+            return new Found.Refused(name, e.flaw());
+        } catch (EOFException e) {
+            return new Found.Refused(name, Flaw.CUT_SHORT);
+        } catch (IOException e) {
+            return new Found.Refused(name, Flaw.CLOSED);
+        }
+    }
+
+    private Found read() throws IOException {
+        if (!Files.isRegularFile(path)) {
+            throw new RefusedPicture(Flaw.CLOSED);
+        }
+        try (PictureBytes bytes = PictureBytes.open(path)) {
+            if (bytes.size() > Limits.PICTURE_BYTES) {
+                throw new RefusedPicture(Flaw.TOO_MANY_BYTES);
+            }
+            Optional<PictureKind> kind = PictureKind.of(bytes);
+            if (kind.isEmpty()) {
+                throw new RefusedPicture(Flaw.UNKNOWN_KIND);
+            }
+            return switch (kind.get()) {
+                case JPEG -> jpeg(bytes);
+                case PNG -> png(bytes);
+                case GIF, TIFF, WEBP, PDF, SVG -> new Found.NotYet(
+                        name, kind.get().word());
+            };
+        }
+    }
+
+    private Found jpeg(PictureBytes bytes) throws IOException {
+        JpegHeader header = JpegHeader.read(bytes);
+        requireSize(header.width(), header.height());
+        if (header.components() == 4) {
+            return new Found.NotYet(name, "CMYK JPEG");
+        }
+        return picture(bytes, ArtworkFile.Kind.JPEG, header.width(), header.height(), header.orientation());
+    }
+
+    private Found png(PictureBytes bytes) throws IOException {
+        PngHeader header = PngHeader.read(bytes);
+        requireSize(header.width(), header.height());
+        // An interlaced picture is unpacked whole when it is written.
+        if (header.interlaced() && (long) header.rowBytes() * header.height() > Limits.INTERLACED_BYTES) {
+            throw new RefusedPicture(Flaw.INTERLACED);
+        }
+        return picture(bytes, ArtworkFile.Kind.PNG, header.width(), header.height(), header.orientation());
+    }
+
+    private static void requireSize(int width, int height) throws RefusedPicture {
+        if (width == 0 || height == 0) {
+            throw new RefusedPicture(Flaw.NO_PIXELS);
+        }
+        boolean large = Math.max(width, height) > Limits.PICTURE_SIDE || (long) width * height > Limits.PICTURE_PIXELS;
+        if (large) {
+            throw new RefusedPicture(Flaw.TOO_MANY_PIXELS);
+        }
+    }
+
+    private Found picture(PictureBytes bytes, ArtworkFile.Kind kind, int width, int height, Orientation orientation) {
+        return new Found.Picture(new ArtworkFile(name, path, bytes.size(), kind, width, height, orientation));
+    }
+}

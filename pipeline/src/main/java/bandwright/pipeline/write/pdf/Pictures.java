@@ -1,0 +1,109 @@
+package bandwright.pipeline.write.pdf;
+
+import bandwright.pipeline.artwork.ArtworkFile;
+import bandwright.pipeline.write.pdf.PreparedPicture.Packing;
+import bandwright.pipeline.write.pdf.PreparedPicture.Plane;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.util.Map;
+import java.util.TreeMap;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSInteger;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDStream;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
+
+/**
+ * The pictures of one document, each stored once however often it is drawn, in the bytes that its file has. Its
+ * orientation tag is obeyed by whoever draws it: see {@link bandwright.pipeline.artwork.Orientation#toShown}.
+ */
+public final class Pictures {
+    private static final COSName COLOUR_TRANSFORM = COSName.getPDFName("ColorTransform");
+    /** Predictor 15: each row names its PNG filter (ISO 32000-1, table 10). */
+    private static final int PNG_PREDICTOR = 15;
+
+    private final PDDocument document;
+    private final PreparedPictures prepared;
+    private final PictureColourSpaces colours;
+    private final Map<Integer, PDImageXObject> stored = new TreeMap<>();
+
+    public Pictures(PDDocument document, PreparedPictures prepared) {
+        this.document = document;
+        this.prepared = prepared;
+        this.colours = new PictureColourSpaces(document);
+    }
+
+    /** The picture as this document has it; the same object every time. */
+    public PDImageXObject of(ArtworkFile artwork) throws IOException {
+        PreparedPicture picture = prepared.get(artwork);
+        PDImageXObject known = stored.get(picture.number());
+        if (known != null) {
+            return known;
+        }
+        PDImageXObject image = new PDImageXObject(new PDStream(stream(picture)), null);
+        stored.put(picture.number(), image);
+        return image;
+    }
+
+    /** The sRGB colour space of this document, for flat colours that have to look like a picture's. */
+    public COSArray srgb() throws IOException {
+        return colours.srgb();
+    }
+
+    private COSStream stream(PreparedPicture picture) throws IOException {
+        COSStream stream = plane(picture, picture.plane());
+        stream.setItem(COSName.COLORSPACE, colours.of(picture.colour()));
+        if (!picture.colourKey().isEmpty()) {
+            COSArray key = new COSArray();
+            picture.colourKey().forEach(value -> key.add(COSInteger.get(value)));
+            stream.setItem(COSName.MASK, key);
+        }
+        if (picture.mask().isPresent()) {
+            COSStream mask = plane(picture, picture.mask().get());
+            mask.setItem(COSName.COLORSPACE, COSName.DEVICEGRAY);
+            stream.setItem(COSName.SMASK, mask);
+        }
+        return stream;
+    }
+
+    private COSStream plane(PreparedPicture picture, Plane plane) throws IOException {
+        COSStream stream = document.getDocument().createCOSStream();
+        try (InputStream in = plane.data().open();
+                OutputStream out = stream.createRawOutputStream()) {
+            in.transferTo(out);
+        }
+        stream.setItem(COSName.TYPE, COSName.XOBJECT);
+        stream.setItem(COSName.SUBTYPE, COSName.IMAGE);
+        stream.setInt(COSName.WIDTH, picture.width());
+        stream.setInt(COSName.HEIGHT, picture.height());
+        stream.setInt(COSName.BITS_PER_COMPONENT, plane.bits());
+        pack(stream, picture.width(), plane);
+        return stream;
+    }
+
+    private static void pack(COSStream stream, int width, Plane plane) {
+        COSDictionary parameters = new COSDictionary();
+        if (plane.packing() instanceof Packing.Jpeg jpeg) {
+            stream.setItem(COSName.FILTER, COSName.DCT_DECODE);
+            if (!jpeg.transformed()) {
+                parameters.setInt(COLOUR_TRANSFORM, 0);
+            }
+        } else {
+            stream.setItem(COSName.FILTER, COSName.FLATE_DECODE);
+        }
+        if (plane.packing() instanceof Packing.PngRows rows) {
+            parameters.setInt(COSName.PREDICTOR, PNG_PREDICTOR);
+            parameters.setInt(COSName.COLORS, rows.components());
+            parameters.setInt(COSName.BITS_PER_COMPONENT, plane.bits());
+            parameters.setInt(COSName.COLUMNS, width);
+        }
+        if (parameters.size() > 0) {
+            parameters.setDirect(true);
+            stream.setItem(COSName.DECODE_PARMS, parameters);
+        }
+    }
+}

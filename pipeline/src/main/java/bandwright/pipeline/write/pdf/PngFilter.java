@@ -1,0 +1,79 @@
+package bandwright.pipeline.write.pdf;
+
+import java.io.IOException;
+
+/** The row filters of PNG (ISO/IEC 15948, clause 9). Rows have their filter byte in front. */
+final class PngFilter {
+    private static final int NONE = 0;
+    private static final int SUB = 1;
+    private static final int UP = 2;
+    private static final int AVERAGE = 3;
+    private static final int PAETH = 4;
+
+    private PngFilter() {}
+
+    /**
+     * Turns a filtered row into plain samples, in place.
+     *
+     * @param above the plain row above; zeros above the first
+     * @param distance bytes from one pixel to the next, at least 1
+     */
+    static void undo(byte[] row, byte[] above, int distance) throws IOException {
+        switch (row[0]) {
+            case NONE -> {}
+            case SUB -> {
+                for (int i = 1 + distance; i < row.length; i++) {
+                    row[i] += row[i - distance];
+                }
+            }
+            case UP -> {
+                for (int i = 1; i < row.length; i++) {
+                    row[i] += above[i];
+                }
+            }
+            case AVERAGE -> {
+                for (int i = 1; i < row.length; i++) {
+                    int left = i > distance ? row[i - distance] & 0xFF : 0;
+                    row[i] += (byte) ((left + (above[i] & 0xFF)) / 2);
+                }
+            }
+            case PAETH -> {
+                for (int i = 1; i < row.length; i++) {
+                    row[i] += (byte) predicted(row, above, i, distance);
+                }
+            }
+            default -> throw new IOException("a row of a PNG has no known filter");
+        }
+        row[0] = NONE;
+    }
+
+    /** The Paeth predictor: of left, above and corner the one nearest to left + above - corner. */
+    private static int predicted(byte[] row, byte[] above, int i, int distance) {
+        int a = i > distance ? row[i - distance] & 0xFF : 0;
+        int b = above[i] & 0xFF;
+        int c = i > distance ? above[i - distance] & 0xFF : 0;
+        int pa = Math.abs(b - c);
+        int pb = Math.abs(a - c);
+        int pc = Math.abs(a + b - 2 * c);
+        if (pa <= pb && pa <= pc) {
+            return a;
+        }
+        return pb <= pc ? b : c;
+    }
+
+    /**
+     * Filters a plain row by the one of two filters that leaves smaller numbers (the rule of thumb of ISO/IEC 15948, 12.8).
+     */
+    static void apply(byte[] plain, byte[] above, int distance, byte[] out) {
+        long up = 0;
+        long paeth = 0;
+        for (int i = 1; i < plain.length; i++) {
+            up += Math.abs((byte) (plain[i] - above[i]));
+            paeth += Math.abs((byte) (plain[i] - predicted(plain, above, i, distance)));
+        }
+        out[0] = (byte) (up <= paeth ? UP : PAETH);
+        for (int i = 1; i < plain.length; i++) {
+            out[i] = (byte) (plain[i] - (up <= paeth ? above[i] & 0xFF : predicted(plain, above, i, distance)));
+        }
+    }
+}

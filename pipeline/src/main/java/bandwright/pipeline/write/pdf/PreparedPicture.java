@@ -1,0 +1,36 @@
+package bandwright.pipeline.write.pdf;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A picture ready for any number of documents: what its PDF dictionary says, and where its packed bytes lie.
+ *
+ * @param number its own in the run
+ * @param colourKey lowest and highest value of each component that is not painted; empty = all are painted
+ */
+record PreparedPicture(
+        int number, int width, int height, PictureColour colour, Plane plane, List<Integer> colourKey, Optional<Plane> mask) {
+    PreparedPicture {
+        colourKey = List.copyOf(colourKey);
+    }
+
+    /**
+     * One stream of samples.
+     *
+     * @param bits a sample
+     */
+    record Plane(PictureData data, int bits, Packing packing) {}
+
+    /** How samples are packed: the filters of ISO 32000-1, 7.4. */
+    sealed interface Packing {
+        /** JPEG; {@code transformed} = luma and chroma, as readers suppose. */
+        record Jpeg(boolean transformed) implements Packing {}
+
+        /** Deflated rows, each with a PNG filter byte. */
+        record PngRows(int components) implements Packing {}
+
+        /** Deflated rows. */
+        record Rows() implements Packing {}
+    }
+}
