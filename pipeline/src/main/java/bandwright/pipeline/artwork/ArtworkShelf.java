@@ -73,8 +73,7 @@ public final class ArtworkShelf {
             return Optional.empty();
         }
         Entry first = files.get(0);
-        return Optional.of(
-                files.size() == 1 ? probe(first) : new Found.Refused(first.name(), Flaw.SEVERAL));
+        return Optional.of(files.size() == 1 ? probe(first) : new Found.Refused(first.name(), Flaw.SEVERAL));
     }
 
     private static String orderKey(String text) {

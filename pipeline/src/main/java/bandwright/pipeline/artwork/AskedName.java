@@ -38,7 +38,8 @@ record AskedName(String text, Optional<Flaw> flaw) {
 
     private static String printable(String text) {
         String shortened = text.substring(0, Math.min(80, text.length()));
-        return shortened.codePoints()
+        return shortened
+                .codePoints()
                 .map(c -> Character.isISOControl(c) ? '?' : c)
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
                 .toString();

@@ -117,7 +117,8 @@ final class JpegSegments {
     }
 
     private boolean begins(Span body, String text) throws IOException {
-        return body.length() >= text.length() && bytes.ascii(body.at(), text.length()).equals(text);
+        return body.length() >= text.length()
+                && bytes.ascii(body.at(), text.length()).equals(text);
     }
 
     /** JFIF is always luma and chroma; an Adobe segment says; else component ids that spell RGB do. */

@@ -75,9 +75,7 @@ public final class PictureBytes implements Closeable {
         for (long at = span.at(); at < span.end(); at = windowAt + window.limit()) {
             u8(at);
             int from = (int) (at - windowAt);
-            crc.update(window.duplicate()
-                    .position(from)
-                    .limit((int) Math.min(window.limit(), from + span.end() - at)));
+            crc.update(window.duplicate().position(from).limit((int) Math.min(window.limit(), from + span.end() - at)));
         }
         return crc.getValue();
     }

@@ -46,4 +46,14 @@ public record PngHeader(
     public int rowBytes(int pixels) {
         return Math.toIntExact(((long) pixels * bitsPerPixel() + 7) / 8);
     }
+
+    /** About what the pixels unpack to. */
+    long unpackedBytes() {
+        return (1 + (long) width * bitsPerPixel() / 8) * height;
+    }
+
+    /** Whether so few bytes can't be all pixels: a deflated one stands for 1032 at most, a copy of 258 in two bits. */
+    boolean isTooShort() {
+        return data.stream().mapToLong(Span::length).sum() * 1040 < unpackedBytes();
+    }
 }

@@ -44,8 +44,8 @@ final class Probe {
             return switch (kind.get()) {
                 case JPEG -> jpeg(bytes);
                 case PNG -> png(bytes);
-                case GIF, TIFF, WEBP, PDF, SVG -> new Found.NotYet(
-                        name, kind.get().word());
+                case GIF, TIFF, WEBP, PDF, SVG ->
+                    new Found.NotYet(name, kind.get().word());
             };
         }
     }
@@ -62,8 +62,11 @@ final class Probe {
     private Found png(PictureBytes bytes) throws IOException {
         PngHeader header = PngHeader.read(bytes);
         requireSize(header.width(), header.height());
+        if (header.isTooShort()) {
+            throw new RefusedPicture(Flaw.CUT_SHORT);
+        }
         // An interlaced picture is unpacked whole when it is written.
-        if (header.interlaced() && (long) header.rowBytes() * header.height() > Limits.INTERLACED_BYTES) {
+        if (header.interlaced() && header.unpackedBytes() > Limits.INTERLACED_BYTES) {
             throw new RefusedPicture(Flaw.INTERLACED);
         }
         return picture(bytes, ArtworkFile.Kind.PNG, header.width(), header.height(), header.orientation());

@@ -44,25 +44,31 @@ final class ShelfListing {
         }
         Path root = folder.toRealPath();
         List<Entry> entries = new ArrayList<>();
-        Files.walkFileTree(root, EnumSet.noneOf(java.nio.file.FileVisitOption.class), Limits.ARTWORK_DEPTH + 1, new SimpleFileVisitor<>() {
-            @Override
-            public FileVisitResult preVisitDirectory(Path dir, BasicFileAttributes attributes) {
-                return !dir.equals(root) && isHidden(dir) ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
-            }
+        Files.walkFileTree(
+                root,
+                EnumSet.noneOf(java.nio.file.FileVisitOption.class),
+                Limits.ARTWORK_DEPTH + 1,
+                new SimpleFileVisitor<>() {
+                    @Override
+                    public FileVisitResult preVisitDirectory(Path dir, BasicFileAttributes attributes) {
+                        return !dir.equals(root) && isHidden(dir)
+                                ? FileVisitResult.SKIP_SUBTREE
+                                : FileVisitResult.CONTINUE;
+                    }
 
-            @Override
-            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-                if (!isHidden(file) && !attributes.isDirectory()) {
-                    entries.add(entry(root, file, attributes));
-                }
-                return FileVisitResult.CONTINUE;
-            }
+                    @Override
+                    public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+                        if (!isHidden(file) && !attributes.isDirectory()) {
+                            entries.add(entry(root, file, attributes));
+                        }
+                        return FileVisitResult.CONTINUE;
+                    }
 
-            @Override
-            public FileVisitResult visitFileFailed(Path file, IOException e) {
-                return FileVisitResult.CONTINUE; // a folder that may not be entered: its files are missing
-            }
-        });
+                    @Override
+                    public FileVisitResult visitFileFailed(Path file, IOException e) {
+                        return FileVisitResult.CONTINUE; // a folder that may not be entered: its files are missing
+                    }
+                });
         entries.sort(Comparator.comparing(Entry::name));
         return entries;
     }

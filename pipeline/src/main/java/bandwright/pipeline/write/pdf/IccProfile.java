@@ -16,7 +16,9 @@ final class IccProfile {
     /** The profile, if it is one for so many components and its tags lie inside it. */
     static Optional<ByteBuffer> find(byte[] profile, int components) {
         ByteBuffer in = ByteBuffer.wrap(profile);
-        if (profile.length < HEADER + 4 || in.getInt(0) != profile.length || !text(in, 36).equals("acsp")) {
+        if (profile.length < HEADER + 4
+                || in.getInt(0) != profile.length
+                || !text(in, 36).equals("acsp")) {
             return Optional.empty();
         }
         String pcs = text(in, 20);

@@ -2,6 +2,7 @@ package bandwright.pipeline.write.pdf;
 
 import bandwright.pipeline.artwork.PngColour;
 import bandwright.pipeline.artwork.PngHeader;
+import java.io.IOException;
 import java.util.Arrays;
 
 /** How opaque a pixel of a plain row is where tRNS says it: by palette entry, or by one colour that isn't painted. */
@@ -15,8 +16,33 @@ final class Opacity {
         this.said = said.clone();
     }
 
-    /** Whether every pixel is either painted or not. */
-    boolean isAllOrNothing() {
+    /** 1 where every pixel is either painted or not, else 8. */
+    int maskBits() {
+        return isAllOrNothing() ? 1 : 8;
+    }
+
+    /** Writes the plain rows of a mask. */
+    void writeMask(RowSource rows, Repacked out) throws IOException {
+        int bits = maskBits();
+        int distance = Math.max(1, header.bitsPerPixel() / 8);
+        byte[] above = new byte[1 + header.rowBytes()];
+        byte[] row = new byte[above.length];
+        for (int y = 0; y < header.height(); y++) {
+            rows.next(row);
+            PngFilter.undo(row, above, distance);
+            byte[] line = new byte[(header.width() * bits + 7) / 8];
+            for (int x = 0; x < header.width(); x++) {
+                int sample = at(row, x) >> 8 - bits;
+                line[x * bits / 8] |= (byte) (sample << 8 - bits - x * bits % 8);
+            }
+            out.write(line);
+            byte[] free = above;
+            above = row;
+            row = free;
+        }
+    }
+
+    private boolean isAllOrNothing() {
         if (header.colour() != PngColour.PALETTE) {
             return true;
         }
@@ -29,7 +55,7 @@ final class Opacity {
     }
 
     /** 0 to 255. */
-    int at(byte[] row, int x) {
+    private int at(byte[] row, int x) {
         if (header.colour() == PngColour.PALETTE) {
             int bits = header.bits();
             int index = row[1 + x * bits / 8] >> 8 - bits - x * bits % 8 & (1 << bits) - 1;

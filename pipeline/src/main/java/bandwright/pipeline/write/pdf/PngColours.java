@@ -47,8 +47,8 @@ final class PngColours {
             return new PictureColour.Srgb();
         }
         return Primaries.toXyz(tag.chromaOrSrgb())
-                .<PictureColour>map(matrix ->
-                        new PictureColour.CalibratedRgb(gamma, Primaries.white(tag.chromaOrSrgb()), matrix))
+                .<PictureColour>map(
+                        matrix -> new PictureColour.CalibratedRgb(gamma, Primaries.white(tag.chromaOrSrgb()), matrix))
                 .orElse(new PictureColour.Srgb());
     }
 
@@ -106,7 +106,15 @@ final class PngColours {
                 return Optional.empty();
             }
             return Optional.of(List.of(
-                    sr * r.get(0), sr, sr * r.get(2), sg * g.get(0), sg, sg * g.get(2), sb * b.get(0), sb, sb * b.get(2)));
+                    sr * r.get(0),
+                    sr,
+                    sr * r.get(2),
+                    sg * g.get(0),
+                    sg,
+                    sg * g.get(2),
+                    sb * b.get(0),
+                    sb,
+                    sb * b.get(2)));
         }
 
         private static double determinant(List<Double> a, List<Double> b, List<Double> c) {

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.zip.Inflater;
 import java.util.zip.InflaterInputStream;
 
 /**
@@ -95,8 +96,8 @@ final class PngPicture {
 
     private PreparedPicture split(PictureColour colour) throws IOException {
         try (RowReader rows = new RowReader();
-                Repacked colours = new Repacked(scratch.resolve(number + ".colour"));
-                Repacked alphas = new Repacked(scratch.resolve(number + ".alpha"))) {
+                Repacked colours = Repacked.ofColour(scratch.resolve(number + ".colour"));
+                Repacked alphas = Repacked.ofAlpha(scratch.resolve(number + ".alpha"))) {
             boolean opaque = new AlphaSplit(header, colours, alphas).splitAll(rows.source());
             Plane plane = new Plane(colours.finished(), header.bits(), rows(components()));
             Plane mask = new Plane(alphas.finished(), header.bits(), rows(1));
@@ -113,7 +114,7 @@ final class PngPicture {
 
     private PictureData relaid() throws IOException {
         try (RowReader rows = new RowReader();
-                Repacked out = new Repacked(scratch.resolve(number + ".rows"))) {
+                Repacked out = Repacked.ofColour(scratch.resolve(number + ".rows"))) {
             RowSource source = rows.source();
             byte[] row = new byte[1 + header.rowBytes()];
             for (int y = 0; y < header.height(); y++) {
@@ -126,36 +127,19 @@ final class PngPicture {
 
     private Optional<Plane> mask(Opacity opacity) throws IOException {
         try (RowReader rows = new RowReader();
-                Repacked out = new Repacked(scratch.resolve(number + ".mask"))) {
-            RowSource source = rows.source();
-            int bits = opacity.isAllOrNothing() ? 1 : 8;
-            int distance = Math.max(1, header.bitsPerPixel() / 8);
-            byte[] above = new byte[1 + header.rowBytes()];
-            byte[] row = new byte[above.length];
-            for (int y = 0; y < header.height(); y++) {
-                source.next(row);
-                PngFilter.undo(row, above, distance);
-                byte[] line = new byte[(header.width() * bits + 7) / 8];
-                for (int x = 0; x < header.width(); x++) {
-                    int sample = opacity.at(row, x) >> 8 - bits;
-                    line[x * bits / 8] |= (byte) (sample << 8 - bits - x * bits % 8);
-                }
-                out.write(line);
-                byte[] free = above;
-                above = row;
-                row = free;
-            }
-            return Optional.of(new Plane(out.finished(), bits, new Packing.Rows()));
+                Repacked out = Repacked.ofMask(scratch.resolve(number + ".mask"))) {
+            opacity.writeMask(rows.source(), out);
+            return Optional.of(new Plane(out.finished(), opacity.maskBits(), new Packing.Rows()));
         }
     }
 
     /** Unpacks the file's rows, and lays them together if it is interlaced. */
     private final class RowReader implements AutoCloseable {
+        private final Inflater inflater = new Inflater();
         private final DataInputStream in;
 
         RowReader() throws IOException {
-            in = new DataInputStream(
-                    new InflaterInputStream(packed.open(), new java.util.zip.Inflater(), BUFFER));
+            in = new DataInputStream(new InflaterInputStream(packed.open(), inflater, BUFFER));
         }
 
         RowSource source() throws IOException {
@@ -165,6 +149,7 @@ final class PngPicture {
         @Override
         public void close() throws IOException {
             in.close();
+            inflater.end();
         }
     }
 }

@@ -10,7 +10,13 @@ import java.util.Optional;
  * @param colourKey lowest and highest value of each component that is not painted; empty = all are painted
  */
 record PreparedPicture(
-        int number, int width, int height, PictureColour colour, Plane plane, List<Integer> colourKey, Optional<Plane> mask) {
+        int number,
+        int width,
+        int height,
+        PictureColour colour,
+        Plane plane,
+        List<Integer> colourKey,
+        Optional<Plane> mask) {
     PreparedPicture {
         colourKey = List.copyOf(colourKey);
     }

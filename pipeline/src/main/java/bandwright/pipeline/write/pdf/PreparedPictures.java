@@ -1,7 +1,9 @@
 package bandwright.pipeline.write.pdf;
 
 import bandwright.pipeline.artwork.ArtworkFile;
+import bandwright.rules.words.Words;
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -54,9 +56,9 @@ public final class PreparedPictures {
             return task.get();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw new IOException("interrupted while preparing " + artwork.name(), e);
+            throw new InterruptedIOException(artwork.name());
         } catch (ExecutionException e) {
-            throw new IOException(artwork.name() + " can't be read any more", e.getCause());
+            throw new IOException(Words.say("artwork.unreadable-late", artwork.name()), e.getCause());
         }
     }
 

@@ -9,17 +9,35 @@ import java.util.zip.DeflaterOutputStream;
 
 /** Rows deflated into a scratch file, from which documents take them. */
 final class Repacked implements AutoCloseable {
-    private static final int LEVEL = Integer.getInteger("lvl", 6);
     private static final int BUFFER = 1 << 16;
 
     private final Path file;
-    private final Deflater deflater = new Deflater(LEVEL);
+    private final Deflater deflater;
     private final OutputStream out;
 
-    Repacked(Path file) throws IOException {
+    private Repacked(Path file, int level, int strategy) throws IOException {
         this.file = file;
-        deflater.setStrategy(Integer.getInteger("strat", 0));
+        deflater = new Deflater(level);
+        deflater.setStrategy(strategy);
         out = new DeflaterOutputStream(Files.newOutputStream(file), deflater, BUFFER);
+    }
+
+    /**
+     * For colour rows with PNG filters. Measured on twelve pictures of 2 megapixels with alpha: level 1 takes half the
+     * time of level 4 and makes files a fifth larger; level 6 takes a third longer and saves one per cent.
+     */
+    static Repacked ofColour(Path file) throws IOException {
+        return new Repacked(file, 4, Deflater.FILTERED);
+    }
+
+    /** For alpha rows with PNG filters: little to gain, so quickly. */
+    static Repacked ofAlpha(Path file) throws IOException {
+        return new Repacked(file, 1, Deflater.FILTERED);
+    }
+
+    /** For plain rows of a mask. */
+    static Repacked ofMask(Path file) throws IOException {
+        return new Repacked(file, 6, Deflater.DEFAULT_STRATEGY);
     }
 
     void write(byte[] row) throws IOException {

@@ -30,7 +30,8 @@ public final class SrgbProfile {
     public static byte[] bytes() {
         List<Tag> tags = new ArrayList<>();
         tags.add(new Tag("desc", description("sRGB IEC61966-2-1")));
-        tags.add(new Tag("cprt", body("text", out -> out.write("No rights reserved.\0".getBytes(StandardCharsets.US_ASCII)))));
+        tags.add(new Tag(
+                "cprt", body("text", out -> out.write("No rights reserved.\0".getBytes(StandardCharsets.US_ASCII)))));
         tags.add(new Tag("wtpt", xyz(D50)));
         tags.add(new Tag("rXYZ", xyz(PRIMARIES[0])));
         tags.add(new Tag("gXYZ", xyz(PRIMARIES[1])));
