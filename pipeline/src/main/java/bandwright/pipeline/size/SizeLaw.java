@@ -1,0 +1,117 @@
+package bandwright.pipeline.size;
+
+import bandwright.pipeline.held.Outcome;
+import bandwright.pipeline.match.MatchedLine;
+import bandwright.pipeline.size.SizeReason.NotYet;
+import bandwright.pipeline.size.SizeReason.NotYet.Later;
+import bandwright.rules.Rulebook;
+import bandwright.rules.blanks.Band;
+import bandwright.rules.blanks.BandLaw;
+import bandwright.rules.blanks.BandLimit;
+import bandwright.rules.heat.HeatKind;
+import bandwright.rules.paper.ColourBy;
+import bandwright.rules.paper.FlagLaw;
+import bandwright.rules.paper.PaperChoice;
+import bandwright.rules.paper.PaperRoom;
+import bandwright.rules.paper.Printer;
+import bandwright.rules.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** How large a row's picture is printed, how it lies in its band, and on which papers: for one row, whatever its quantity. */
+final class SizeLaw {
+    /** A picture this many times as long as wide is a line, not a picture. [J] */
+    private static final int SLIMMEST = 1000;
+
+    private final PictureLimits limits;
+    private final FlagLaw flag;
+    private final PaperChoice papers;
+
+    SizeLaw(Rulebook rules, Optional<String> paper) {
+        this.limits = new PictureLimits(rules.shop());
+        this.flag = FlagLaw.of(rules.shop());
+        this.papers = PaperChoice.of(rules, paper);
+    }
+
+    Outcome<Sized> of(MatchedLine line) {
+        return band(line).then(band -> picture(line, band)
+                .then(printed -> rooms(line, printed)
+                        .then(rooms -> Outcome.made(new Sized(
+                                band,
+                                printed.transfer(),
+                                rooms,
+                                printed.fit().ppi(),
+                                notes(line, band, printed.fit()))))));
+    }
+
+    private static Outcome<Band> band(MatchedLine line) {
+        String sku = line.blank().sku();
+        Optional<Band> band = BandLaw.of(line.blank(), line.source());
+        if (band.isEmpty()) {
+            return Outcome.held(new SizeReason.BandEmpty(sku, line.source().id()));
+        }
+        boolean isWarped = band.get().pattern().isPresent();
+        return isWarped ? Outcome.held(new NotYet(Later.CONE, sku)) : Outcome.made(band.get());
+    }
+
+    private Outcome<PrintedPicture> picture(MatchedLine line, Band band) {
+        int width = line.artwork().shownWidth();
+        int height = line.artwork().shownHeight();
+        if (Math.max(width, height) / Math.max(1, Math.min(width, height)) >= SLIMMEST) {
+            return Outcome.held(new SizeReason.TooSlim(line.artwork().name(), width, height));
+        }
+        PrintedPicture printed = PrintedPicture.of(band, line.design(), line.artwork());
+        Optional<SizeReason> hold = limits.hold(line, printed.fit());
+        return hold.isPresent() ? Outcome.held(hold.get()) : Outcome.made(printed);
+    }
+
+    private Outcome<List<PaperRoom>> rooms(MatchedLine line, PrintedPicture printed) {
+        Transfer transfer = printed.transfer();
+        PaperChoice.Answer answer = papers.forPicture(transfer.width(), transfer.height());
+        if (answer.isForARoll()) {
+            return Outcome.held(new NotYet(Later.ROLL, line.blank().sku()));
+        }
+        if (answer.rooms().isEmpty()) {
+            return Outcome.held(new SizeReason.TooLargeForPaper(
+                    line.blank().sku(),
+                    transfer.width().plus(flag.inkReach()),
+                    transfer.height(),
+                    answer.largest()));
+        }
+        Optional<Printer> byProfile = answer.rooms().stream()
+                .map(PaperRoom::printer)
+                .filter(printer -> printer.colour() == ColourBy.PROFILE)
+                .findFirst();
+        return byProfile.isPresent()
+                ? Outcome.held(new NotYet(Later.COLOUR_PROFILE, byProfile.get().id()))
+                : Outcome.made(answer.rooms());
+    }
+
+    private List<Note> notes(MatchedLine line, Band band, PictureFit fit) {
+        List<Note> notes = new ArrayList<>(limits.notes(fit));
+        for (BandLimit limit : band.limitedBy()) {
+            notes.add(new Note("limited", limited(limit, line.source().kind())));
+        }
+        if (!line.setting().isConfirmed()) {
+            String material = line.blank().material().word();
+            String kind = line.source().kind().word();
+            notes.add(new Note("not-confirmed", Words.say("note.not-confirmed", material, kind)));
+        }
+        return List.copyOf(notes);
+    }
+
+    private static String limited(BandLimit limit, HeatKind kind) {
+        String source =
+                switch (kind) {
+                    case MUG_PRESS, TUMBLER_PRESS, FLAT_PRESS -> Words.say("size.limited.press");
+                    case OVEN -> Words.say("size.limited.oven");
+                };
+        String side =
+                switch (limit.column()) {
+                    case MAX_BAND_HEIGHT -> Words.say("size.limited.height");
+                    case MAX_BAND_WIDTH -> Words.say("size.limited.width");
+                };
+        return Words.say("note.limited", source, side, limit.given().mm2(), limit.wanted().mm2());
+    }
+}

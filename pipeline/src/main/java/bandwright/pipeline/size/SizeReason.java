@@ -1,0 +1,206 @@
+package bandwright.pipeline.size;
+
+import bandwright.pipeline.held.Reason;
+import bandwright.rules.orders.OrderField;
+import bandwright.rules.paper.PaperRoom;
+import bandwright.rules.units.Length;
+import bandwright.rules.words.Words;
+import java.util.Optional;
+
+/** Every way that size can hold a row: nothing to print on, a picture that does not suit the band, no paper that takes it. */
+public sealed interface SizeReason extends Reason {
+
+    /** Margins, handle and limits leave nothing of the wall. */
+    record BandEmpty(String sku, String source) implements SizeReason {
+        @Override
+        public String code() {
+            return "band-empty";
+        }
+
+        @Override
+        public OrderField field() {
+            return OrderField.SKU;
+        }
+
+        @Override
+        public String message() {
+            return Words.say("held.band-empty.message", sku, source);
+        }
+
+        @Override
+        public String cure() {
+            return Words.say("held.band-empty.cure", sku, source);
+        }
+    }
+
+    /** A picture whose sides differ so much that nothing of it could be seen. */
+    record TooSlim(String picture, int width, int height) implements SizeReason {
+        @Override
+        public String code() {
+            return "artwork-unreadable";
+        }
+
+        @Override
+        public OrderField field() {
+            return OrderField.DESIGN;
+        }
+
+        @Override
+        public String message() {
+            return Words.say("size.too-slim.message", picture, width, height);
+        }
+
+        @Override
+        public String cure() {
+            return Words.say("size.too-slim.cure");
+        }
+    }
+
+    /**
+     * Too few pixels.
+     *
+     * @param least width x height in pixels that the shop would print
+     * @param good width x height in pixels that it would print without a note
+     */
+    record PpiLow(String picture, String sku, int ppi, double limit, String least, String good) implements SizeReason {
+        @Override
+        public String code() {
+            return "ppi-low";
+        }
+
+        @Override
+        public OrderField field() {
+            return OrderField.DESIGN;
+        }
+
+        @Override
+        public String message() {
+            return Words.say("held.ppi-low.message", picture, ppi, sku, Figures.number(limit));
+        }
+
+        @Override
+        public String cure() {
+            return Words.say("held.ppi-low.cure", least, sku, good);
+        }
+    }
+
+    /** Too much of the picture cut off. */
+    record CropLarge(String picture, String sku, double crop, double limit) implements SizeReason {
+        @Override
+        public String code() {
+            return "crop-large";
+        }
+
+        @Override
+        public OrderField field() {
+            return OrderField.DESIGN;
+        }
+
+        @Override
+        public String message() {
+            return Words.say(
+                    "held.crop-large.message", picture, Figures.percentUp(crop), sku, Figures.percent(limit));
+        }
+
+        @Override
+        public String cure() {
+            return Words.say("held.crop-large.cure", sku);
+        }
+    }
+
+    /** Too much distorted. */
+    record StretchLarge(String picture, String sku, double stretch, double limit) implements SizeReason {
+        @Override
+        public String code() {
+            return "stretch-large";
+        }
+
+        @Override
+        public OrderField field() {
+            return OrderField.DESIGN;
+        }
+
+        @Override
+        public String message() {
+            return Words.say(
+                    "held.stretch-large.message", picture, Figures.percentUp(stretch), sku, Figures.percent(limit));
+        }
+
+        @Override
+        public String cure() {
+            return Words.say("held.stretch-large.cure", sku);
+        }
+    }
+
+    /**
+     * No paper takes it.
+     *
+     * @param largest the sheet with the most room; empty where no printer takes any of the wanted papers
+     */
+    record TooLargeForPaper(String sku, Length width, Length height, Optional<PaperRoom> largest) implements SizeReason {
+        @Override
+        public String code() {
+            return "too-large-for-paper";
+        }
+
+        @Override
+        public OrderField field() {
+            return OrderField.SKU;
+        }
+
+        @Override
+        public String message() {
+            String needed = Figures.size(width, height);
+            return largest.map(room -> Words.say("held.too-large-for-paper.message", sku, needed, said(room)))
+                    .orElseGet(() -> Words.say("held.too-large-for-paper.none", sku, needed));
+        }
+
+        @Override
+        public String cure() {
+            return Words.say("held.too-large-for-paper.cure");
+        }
+
+        private static String said(PaperRoom room) {
+            String inside = Figures.size(room.inside().width(), room.inside().height());
+            return Words.say("size.room", room.paper().id(), inside);
+        }
+    }
+
+    /** Something that is understood but not made yet; it is never printed without it. */
+    record NotYet(Later later, String about) implements SizeReason {
+        /** What a later edition brings. */
+        enum Later {
+            CONE,
+            ROLL,
+            COLOUR_PROFILE
+        }
+
+        @Override
+        public String code() {
+            return "not-yet";
+        }
+
+        @Override
+        public OrderField field() {
+            return OrderField.SKU;
+        }
+
+        @Override
+        public String message() {
+            return switch (later) {
+                case CONE -> Words.say("size.not-yet.cone", about);
+                case ROLL -> Words.say("size.not-yet.roll", about);
+                case COLOUR_PROFILE -> Words.say("size.not-yet.colour-profile", about);
+            };
+        }
+
+        @Override
+        public String cure() {
+            return switch (later) {
+                case CONE -> Words.say("size.not-yet.cone.cure");
+                case ROLL -> Words.say("size.not-yet.roll.cure");
+                case COLOUR_PROFILE -> Words.say("size.not-yet.colour-profile.cure", about);
+            };
+        }
+    }
+}

@@ -1,0 +1,8 @@
+package bandwright.pipeline.size;
+
+import bandwright.rules.blanks.Band;
+import bandwright.rules.paper.PaperRoom;
+import java.util.List;
+
+/** All that units of one blank, heat source, design and picture have in common. */
+record Sized(Band band, Transfer transfer, List<PaperRoom> rooms, int ppi, List<Note> notes) {}
