@@ -1,0 +1,173 @@
+package bandwright.pipeline.write.pdf;
+
+import bandwright.rules.units.Box;
+import bandwright.rules.units.Length;
+import bandwright.rules.units.Rgb;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDResources;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.common.PDStream;
+import org.apache.pdfbox.pdmodel.graphics.PDXObject;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+
+/**
+ * What is drawn on a page or in a form: lengths in, content operators (ISO 32000-1, annex A) in points out, rounded to
+ * 1/1000 pt so that no machine's last digit shows.
+ *
+ * <p>{@code canvas.fill(box)} of a box 25.4 mm wide and high at the origin writes {@code 0 0 72 72 re f}.
+ */
+public final class Canvas {
+    private static final int POINT_DECIMALS = 3;
+    private static final int FACTOR_DECIMALS = 8;
+
+    private final StringBuilder out = new StringBuilder(1024);
+    private final PDResources resources = new PDResources();
+
+    public Canvas save() {
+        return operator("q");
+    }
+
+    public Canvas restore() {
+        return operator("Q");
+    }
+
+    /** Maps what is drawn from here on: x' = a x + c y + e, y' = b x + d y + f. */
+    public Canvas concat(double a, double b, double c, double d, Length e, Length f) {
+        return factor(a).factor(b).factor(c).factor(d).length(e).length(f).operator("cm");
+    }
+
+    /** Moves the origin to the box's lower-left corner and takes its size as the unit square, as a picture wants it. */
+    public Canvas stretchTo(Box box) {
+        return length(box.width()).number("0 0").length(box.height()).length(box.x()).length(box.y()).operator("cm");
+    }
+
+    /** Maps whole units by a matrix of bare factors, such as the quarter turns of the unit square. */
+    public Canvas concatUnits(double a, double b, double c, double d, double e, double f) {
+        return factor(a).factor(b).factor(c).factor(d).factor(e).factor(f).operator("cm");
+    }
+
+    public Canvas ink(Rgb colour) {
+        return channel(colour.red()).channel(colour.green()).channel(colour.blue()).operator("rg");
+    }
+
+    /** Ink of that darkness, 0 white to 1 black, for type and lines. */
+    public Canvas black(double darkness) {
+        return factor(1 - darkness).operator("g");
+    }
+
+    public Canvas fill(Box box) {
+        return rectangle(box).operator("f");
+    }
+
+    public Canvas clip(Box box) {
+        return rectangle(box).operator("W n");
+    }
+
+    private Canvas rectangle(Box box) {
+        return length(box.x()).length(box.y()).length(box.width()).length(box.height()).operator("re");
+    }
+
+    /** Draws a form or picture, whose name on this canvas is the given one. */
+    public Canvas draw(String name, PDXObject object) {
+        resources.put(COSName.getPDFName(name), object);
+        out.append('/').append(name).append(" Do\n");
+        return this;
+    }
+
+    /** A rectangle of whole units, part of the path that {@link #fillPath} fills. */
+    Canvas unitRectangle(int x, int y, int width, int height) {
+        out.append(x).append(' ').append(y).append(' ').append(width).append(' ').append(height);
+        return operator(" re");
+    }
+
+    Canvas fillPath() {
+        return operator("f");
+    }
+
+    /** Goes over to a system in which one unit is {@code unit} long, with its origin at (x, y). */
+    Canvas unitsAt(double unitsAcross, Length across, Length x, Length y) {
+        double unit = Points.of(across) / unitsAcross;
+        return factor(unit).number("0 0").factor(unit).length(x).length(y).operator("cm");
+    }
+
+    /** Steps to the right by whole units. */
+    Canvas stepRight(int units) {
+        out.append("1 0 0 1 ").append(units);
+        return operator(" 0 cm");
+    }
+
+    /** Operators that are ready made, in the units that hold here. */
+    Canvas operators(String ready) {
+        out.append(ready);
+        return this;
+    }
+
+    /** This drawing as a form that may be drawn many times. */
+    public PDFormXObject form(PDDocument document, Box box) {
+        return form(
+                document,
+                new PDRectangle(
+                        (float) Points.of(box.x()), (float) Points.of(box.y()),
+                        (float) Points.of(box.width()), (float) Points.of(box.height())));
+    }
+
+    PDFormXObject form(PDDocument document, PDRectangle box) {
+        PDFormXObject form = new PDFormXObject(document);
+        form.setBBox(box);
+        form.setResources(resources);
+        write(form.getContentStream());
+        return form;
+    }
+
+    /** This drawing as a page of that size. */
+    public PDPage page(PDDocument document, Length width, Length height) {
+        PDPage page = new PDPage(new PDRectangle((float) Points.of(width), (float) Points.of(height)));
+        page.setResources(resources);
+        PDStream content = new PDStream(document);
+        write(content);
+        page.setContents(content);
+        return page;
+    }
+
+    private void write(PDStream stream) {
+        try (OutputStream bytes = stream.createOutputStream(COSName.FLATE_DECODE)) {
+            bytes.write(out.toString().getBytes(StandardCharsets.US_ASCII));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private Canvas operator(String name) {
+        out.append(name).append('\n');
+        return this;
+    }
+
+    private Canvas number(String ready) {
+        out.append(ready).append(' ');
+        return this;
+    }
+
+    private Canvas length(Length length) {
+        Decimals.append(out, Points.of(length), POINT_DECIMALS);
+        out.append(' ');
+        return this;
+    }
+
+    private Canvas factor(double factor) {
+        Decimals.append(out, factor, FACTOR_DECIMALS);
+        out.append(' ');
+        return this;
+    }
+
+    private Canvas channel(int of255) {
+        Decimals.append(out, of255 / 255.0, POINT_DECIMALS + 1);
+        out.append(' ');
+        return this;
+    }
+}

@@ -1,0 +1,91 @@
+package bandwright.pipeline.write.sheets;
+
+import bandwright.pipeline.size.Layer;
+import bandwright.pipeline.size.Transfer;
+import bandwright.pipeline.tile.Placed;
+import bandwright.pipeline.write.pdf.Canvas;
+import bandwright.pipeline.write.pdf.Pictures;
+import bandwright.rules.units.Box;
+import java.io.IOException;
+import java.util.HashMap;
+import java.util.Map;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+
+/** The transfers of one file: each drawn once, upright, and laid on the paper as often as it is needed. */
+final class Transfers {
+    /** How the names of transfers begin in a file; nothing else in it is named so. */
+    static final String NAME = "Transfer";
+
+    private final PDDocument document;
+    private final Pictures pictures;
+    private final Map<Transfer, Stored> stored = new HashMap<>();
+
+    private record Stored(String name, PDFormXObject form) {}
+
+    Transfers(PDDocument document) {
+        this.document = document;
+        this.pictures = new Pictures(document);
+    }
+
+    void draw(Canvas canvas, Placed placed) throws IOException {
+        Transfer transfer = placed.unit().transfer();
+        Stored known = stored.get(transfer);
+        if (known == null) {
+            known = new Stored(NAME + (stored.size() + 1), upright(transfer));
+            stored.put(transfer, known);
+        }
+        canvas.save();
+        lay(canvas, placed);
+        canvas.draw(known.name(), known.form()).restore();
+    }
+
+    /** Flipped left-right about the vertical axis of its upright box, then turned counter-clockwise into its place. */
+    private static void lay(Canvas canvas, Placed placed) {
+        Box box = placed.box();
+        switch (placed.rotation()) {
+            case R0 -> canvas.concat(-1, 0, 0, 1, box.right(), box.y());
+            case R90 -> canvas.concat(0, -1, -1, 0, box.right(), box.top());
+            case R180 -> canvas.concat(1, 0, 0, -1, box.x(), box.top());
+            case R270 -> canvas.concat(0, 1, 1, 0, box.x(), box.y());
+        }
+    }
+
+    private PDFormXObject upright(Transfer transfer) throws IOException {
+        Canvas canvas = new Canvas();
+        int count = 0;
+        for (Layer layer : transfer.layers()) {
+            if (layer instanceof Layer.Fill fill) {
+                canvas.ink(fill.colour()).fill(fill.box());
+            } else if (layer instanceof Layer.Picture picture) {
+                count++;
+                draw(canvas, picture, "Picture" + count);
+            }
+        }
+        return canvas.form(document, transfer.box());
+    }
+
+    private void draw(Canvas canvas, Layer.Picture picture, String name) throws IOException {
+        canvas.save();
+        if (!picture.clip().contains(picture.place())) {
+            canvas.clip(picture.clip());
+        }
+        canvas.stretchTo(picture.place());
+        turnUpright(canvas, picture);
+        canvas.draw(name, pictures.of(picture.artwork())).restore();
+    }
+
+    /** Maps the unit square of the stored picture, first row on top, onto the unit square as it is seen. */
+    private static void turnUpright(Canvas canvas, Layer.Picture picture) {
+        switch (picture.artwork().orientation()) {
+            case TOP_LEFT -> {}
+            case TOP_RIGHT -> canvas.concatUnits(-1, 0, 0, 1, 1, 0);
+            case BOTTOM_RIGHT -> canvas.concatUnits(-1, 0, 0, -1, 1, 1);
+            case BOTTOM_LEFT -> canvas.concatUnits(1, 0, 0, -1, 0, 1);
+            case LEFT_TOP -> canvas.concatUnits(0, -1, -1, 0, 1, 1);
+            case RIGHT_TOP -> canvas.concatUnits(0, -1, 1, 0, 0, 1);
+            case RIGHT_BOTTOM -> canvas.concatUnits(0, 1, 1, 0, 0, 0);
+            case LEFT_BOTTOM -> canvas.concatUnits(0, 1, -1, 0, 1, 0);
+        }
+    }
+}
