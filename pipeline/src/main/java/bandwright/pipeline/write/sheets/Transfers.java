@@ -14,7 +14,7 @@ import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 
 /** The transfers of one file: each drawn once, upright, and laid on the paper as often as it is needed. */
 final class Transfers {
-    /** How the names of transfers begin in a file; nothing else in it is named so. */
+    /** How the names of transfers begin in a file; nothing else in it is named so, and the read-back counts on it. */
     static final String NAME = "Transfer";
 
     private final PDDocument document;

@@ -1,0 +1,103 @@
+package bandwright.pipeline.write.sheets.check;
+
+import bandwright.pipeline.size.Layer;
+import java.awt.color.ColorSpace;
+import java.awt.image.BufferedImage;
+import java.awt.image.Raster;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.Map;
+import javax.imageio.IIOException;
+import javax.imageio.ImageIO;
+
+/** The artwork of a page, unpacked once a file and averaged down to about the density of the drawing. */
+final class Artworks {
+    private final double density;
+    private final Map<Path, Optional<BufferedImage>> unpacked = new TreeMap<>();
+
+    Artworks(double density) {
+        this.density = density;
+    }
+
+    /** Stored pixels, not turned; empty where this Java cannot unpack them. */
+    Optional<BufferedImage> find(Layer.Picture picture) throws IOException {
+        Path path = picture.artwork().path();
+        Optional<BufferedImage> known = unpacked.get(path);
+        if (known == null) {
+            known = read(path).map(image -> averaged(colours(image), step(picture)));
+            unpacked.put(path, known);
+        }
+        return known;
+    }
+
+    private int step(Layer.Picture picture) {
+        double across = picture.artwork().shownWidth() / (picture.place().width().mm() * density);
+        double down = picture.artwork().shownHeight() / (picture.place().height().mm() * density);
+        return (int) Math.max(1, Math.min(across, down));
+    }
+
+    private static Optional<BufferedImage> read(Path path) throws IOException {
+        try {
+            return Optional.ofNullable(ImageIO.read(path.toFile()));
+        } catch (IIOException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Java takes grey values for linear light where files mean sRGB's curve, so they are copied by hand. */
+    private static BufferedImage colours(BufferedImage image) {
+        boolean grey = image.getColorModel().getColorSpace().getType() == ColorSpace.TYPE_GRAY;
+        if (!grey) {
+            return image;
+        }
+        Raster raster = image.getRaster();
+        int depth = image.getSampleModel().getSampleSize(0);
+        int most = (1 << depth) - 1;
+        BufferedImage colours =
+                new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_INT_ARGB);
+        for (int y = 0; y < image.getHeight(); y++) {
+            for (int x = 0; x < image.getWidth(); x++) {
+                int value = raster.getSample(x, y, 0) * 255 / most;
+                int alpha = raster.getNumBands() > 1 ? raster.getSample(x, y, 1) * 255 / most : 255;
+                colours.setRGB(x, y, alpha << 24 | value << 16 | value << 8 | value);
+            }
+        }
+        return colours;
+    }
+
+    /** The mean of every step x step pixels, over white. */
+    private static BufferedImage averaged(BufferedImage image, int step) {
+        int width = Math.max(1, image.getWidth() / step);
+        int height = Math.max(1, image.getHeight() / step);
+        BufferedImage small = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        int across = Math.min(image.getWidth(), width * step);
+        int down = Math.min(step, image.getHeight());
+        for (int y = 0; y < height; y++) {
+            int[] pixels = image.getRGB(0, y * step, across, down, null, 0, across);
+            for (int x = 0; x < width; x++) {
+                small.setRGB(x, y, mean(pixels, across, x * step, Math.min(step, across), down));
+            }
+        }
+        return small;
+    }
+
+    private static int mean(int[] pixels, int row, int from, int across, int down) {
+        long red = 0;
+        long green = 0;
+        long blue = 0;
+        for (int y = 0; y < down; y++) {
+            for (int x = from; x < from + across; x++) {
+                int pixel = pixels[y * row + x];
+                int alpha = pixel >>> 24;
+                int white = 255 * (255 - alpha);
+                red += (pixel >> 16 & 255) * alpha + white;
+                green += (pixel >> 8 & 255) * alpha + white;
+                blue += (pixel & 255) * alpha + white;
+            }
+        }
+        long all = 255L * across * down;
+        return (int) (red / all) << 16 | (int) (green / all) << 8 | (int) (blue / all);
+    }
+}

@@ -1,0 +1,105 @@
+package bandwright.pipeline.write.sheets.check;
+
+import bandwright.pipeline.tile.Placed;
+import bandwright.pipeline.tile.Sheet;
+import bandwright.rules.paper.MirrorBy;
+import bandwright.rules.paper.PaperRoom;
+import bandwright.rules.units.Box;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.RenderingHints;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+
+/** A page as a PDF reader draws it, beside the same page drawn from the artwork files without any PDF. */
+final class DrawnPage {
+    /** Pixels a millimetre of both drawings: about 72 to the inch. */
+    private static final double DENSITY = 2.8;
+
+    private static final double MM_PER_INCH = 25.4;
+
+    private final Sheet sheet;
+    private final BufferedImage drawn;
+    private final AffineTransform paperToPixels;
+
+    private DrawnPage(Sheet sheet, BufferedImage drawn) {
+        this.sheet = sheet;
+        this.drawn = drawn;
+        this.paperToPixels = paperToPixels(sheet.room());
+    }
+
+    static DrawnPage of(PDDocument document, int page, Sheet sheet) throws IOException {
+        float dotsPerInch = (float) (DENSITY * MM_PER_INCH);
+        return new DrawnPage(
+                sheet, new PDFRenderer(document).renderImageWithDPI(page, dotsPerInch, ImageType.RGB));
+    }
+
+    /** Those whose picture does not look like its artwork, placed as meant. */
+    List<Placed> unlike() throws IOException {
+        BufferedImage expected = new BufferedImage(drawn.getWidth(), drawn.getHeight(), BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = expected.createGraphics();
+        g.setColor(Color.WHITE);
+        g.fillRect(0, 0, expected.getWidth(), expected.getHeight());
+        g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+        Artworks artworks = new Artworks(DENSITY);
+        List<Placed> comparable = new ArrayList<>();
+        for (Placed placed : sheet.placed()) {
+            AffineTransform upright = new AffineTransform(paperToPixels);
+            upright.concatenate(uprightToPaper(placed));
+            g.setTransform(upright);
+            if (ExpectedTransfer.draw(g, placed.unit().transfer(), artworks)) {
+                comparable.add(placed);
+            }
+        }
+        g.dispose();
+        return comparable.stream()
+                .filter(placed -> !Likeness.of(drawn, expected, pixels(placed.box())).isAlike())
+                .toList();
+    }
+
+    /** Flipped about its own middle, turned counter-clockwise about it, and brought to the middle of its place. */
+    private static AffineTransform uprightToPaper(Placed placed) {
+        Box box = placed.box();
+        Box upright = placed.unit().transfer().box();
+        AffineTransform to = AffineTransform.getTranslateInstance(
+                box.x().mm() + box.width().mm() / 2, box.y().mm() + box.height().mm() / 2);
+        to.rotate(Math.toRadians(placed.rotation().degrees()));
+        to.scale(-1, 1);
+        to.translate(-upright.width().mm() / 2, -upright.height().mm() / 2);
+        return to;
+    }
+
+    /** From the printed paper's millimetres to the file page's pixels: what the printer does, undone. */
+    private static AffineTransform paperToPixels(PaperRoom room) {
+        AffineTransform to = new AffineTransform();
+        to.translate(0, room.page().height().mm() * DENSITY);
+        to.scale(DENSITY, -DENSITY);
+        to.scale(1 / room.printer().scaleX(), 1 / room.printer().scaleY());
+        if (room.printer().mirror() == MirrorBy.DRIVER) {
+            to.translate(room.page().width().mm(), 0);
+            to.scale(-1, 1);
+        }
+        return to;
+    }
+
+    private Rectangle pixels(Box box) {
+        Rectangle2D exact = paperToPixels
+                .createTransformedShape(new Rectangle2D.Double(
+                        box.x().mm(), box.y().mm(), box.width().mm(), box.height().mm()))
+                .getBounds2D();
+        int left = (int) Math.ceil(exact.getMinX());
+        int top = (int) Math.ceil(exact.getMinY());
+        int right = (int) Math.floor(exact.getMaxX());
+        int bottom = (int) Math.floor(exact.getMaxY());
+        return new Rectangle(left, top, right - left, bottom - top)
+                .intersection(new Rectangle(drawn.getWidth(), drawn.getHeight()));
+    }
+}

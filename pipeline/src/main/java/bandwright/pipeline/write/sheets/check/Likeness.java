@@ -1,0 +1,99 @@
+package bandwright.pipeline.write.sheets.check;
+
+import java.awt.Rectangle;
+import java.awt.image.BufferedImage;
+import java.util.Arrays;
+
+/**
+ * How alike two drawings are in a box: both are averaged over cells of four pixels, and the share of cells counts that
+ * differ clearly. Fine detail may be drawn differently by two readers; where something stands may not. A picture of
+ * 97 % leaves a white edge of 1.5 % a side, which is more of its cells than may differ.
+ *
+ * @param share of the cells that differ clearly, 0 to 1
+ */
+record Likeness(double share) {
+    private static final int CELL = 4;
+
+    /** Of 255: more than any two readers' smoothing differs. [J] */
+    private static final int CLEARLY = 32;
+
+    private static final double MOST = 0.04;
+
+    boolean isAlike() {
+        return share <= MOST;
+    }
+
+    static Likeness of(BufferedImage drawn, BufferedImage expected, Rectangle box) {
+        int across = box.width / CELL;
+        int down = box.height / CELL;
+        if (across == 0 || down == 0) {
+            return new Likeness(0);
+        }
+        double least = 1;
+        double[][] one = cells(drawn, box, across, down);
+        double[][] other = cells(expected, box, across, down);
+        least = Math.min(least, share(one, other));
+        if (least > MOST) {
+            // A colour profile that only one of the readers obeys changes the tones of a picture, not its shapes.
+            least = Math.min(least, share(one, tonedAlike(one, other)));
+        }
+        return new Likeness(least);
+    }
+
+    private static double share(double[][] one, double[][] other) {
+        int count = one[0].length;
+        int clearly = 0;
+        for (int i = 0; i < count; i++) {
+            double most = 0;
+            for (int channel = 0; channel < one.length; channel++) {
+                most = Math.max(most, Math.abs(one[channel][i] - other[channel][i]));
+            }
+            clearly += most > CLEARLY ? 1 : 0;
+        }
+        return (double) clearly / count;
+    }
+
+    /** The other's values by rank: its darkest cell as dark as the one's darkest, and so on. */
+    private static double[][] tonedAlike(double[][] one, double[][] other) {
+        double[][] toned = new double[other.length][];
+        for (int channel = 0; channel < other.length; channel++) {
+            double[] target = one[channel].clone();
+            double[] ranks = other[channel].clone();
+            Arrays.sort(target);
+            Arrays.sort(ranks);
+            toned[channel] = Arrays.stream(other[channel])
+                    .map(value -> target[rank(ranks, value)])
+                    .toArray();
+        }
+        return toned;
+    }
+
+    /** The middle of all places that have this value. */
+    private static int rank(double[] sorted, double value) {
+        int at = Arrays.binarySearch(sorted, value);
+        int first = at;
+        int last = at;
+        while (first > 0 && sorted[first - 1] == value) {
+            first--;
+        }
+        while (last < sorted.length - 1 && sorted[last + 1] == value) {
+            last++;
+        }
+        return (first + last) / 2;
+    }
+
+    private static double[][] cells(BufferedImage image, Rectangle box, int across, int down) {
+        double[][] cells = new double[3][across * down];
+        int[] pixels = image.getRGB(box.x, box.y, box.width, box.height, null, 0, box.width);
+        for (int y = 0; y < down * CELL; y++) {
+            for (int x = 0; x < across * CELL; x++) {
+                int pixel = pixels[y * box.width + x];
+                int cell = y / CELL * across + x / CELL;
+                cells[0][cell] += (pixel >> 16 & 255) / (double) (CELL * CELL);
+                cells[1][cell] += (pixel >> 8 & 255) / (double) (CELL * CELL);
+                cells[2][cell] += (pixel & 255) / (double) (CELL * CELL);
+            }
+        }
+        return cells;
+    }
+}
