@@ -3,10 +3,13 @@ package bandwright.pipeline.write.pdf;
 import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
 import bandwright.rules.units.Rgb;
+import java.awt.geom.AffineTransform;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -23,6 +26,7 @@ import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
  * <p>{@code canvas.fill(box)} of a box 25.4 mm wide and high at the origin writes {@code 0 0 72 72 re f}.
  */
 public final class Canvas {
+    private static final COSName INK_SPACE = COSName.getPDFName("Ink");
     private static final int POINT_DECIMALS = 3;
     private static final int FACTOR_DECIMALS = 8;
 
@@ -47,13 +51,28 @@ public final class Canvas {
         return length(box.width()).number("0 0").length(box.height()).length(box.x()).length(box.y()).operator("cm");
     }
 
-    /** Maps whole units by a matrix of bare factors, such as the quarter turns of the unit square. */
-    public Canvas concatUnits(double a, double b, double c, double d, double e, double f) {
-        return factor(a).factor(b).factor(c).factor(d).factor(e).factor(f).operator("cm");
+    /** Maps by bare factors, such as the quarter turns of the unit square. */
+    public Canvas concatUnits(AffineTransform map) {
+        if (map.isIdentity()) {
+            return this;
+        }
+        return factor(map.getScaleX())
+                .factor(map.getShearY())
+                .factor(map.getShearX())
+                .factor(map.getScaleY())
+                .factor(map.getTranslateX())
+                .factor(map.getTranslateY())
+                .operator("cm");
     }
 
-    public Canvas ink(Rgb colour) {
-        return channel(colour.red()).channel(colour.green()).channel(colour.blue()).operator("rg");
+    /** Ink of that colour in that colour space, which is the one of the pictures it stands beside. */
+    public Canvas ink(COSArray space, Rgb colour) {
+        COSDictionary spaces = new COSDictionary();
+        spaces.setItem(INK_SPACE, space);
+        resources.getCOSObject().setItem(COSName.COLORSPACE, spaces);
+        out.append('/').append(INK_SPACE.getName());
+        operator(" cs");
+        return channel(colour.red()).channel(colour.green()).channel(colour.blue()).operator("sc");
     }
 
     /** Ink of that darkness, 0 white to 1 black, for type and lines. */
@@ -77,6 +96,18 @@ public final class Canvas {
     public Canvas draw(String name, PDXObject object) {
         resources.put(COSName.getPDFName(name), object);
         out.append('/').append(name).append(" Do\n");
+        return this;
+    }
+
+    /** Sets words in an embedded font; their baseline begins at (x, y). */
+    public Canvas text(EmbeddedFont font, String words, Length size, Length x, Length y) {
+        if (words.isEmpty()) {
+            return this;
+        }
+        resources.put(COSName.getPDFName(font.name()), font.embedded());
+        out.append("BT /").append(font.name()).append(' ');
+        length(size).number("Tf").length(x).length(y).number("Td");
+        out.append('<').append(font.codes(words)).append("> Tj ET\n");
         return this;
     }
 

@@ -6,7 +6,6 @@ import java.io.ByteArrayInputStream;
 import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -19,6 +18,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /**
@@ -27,12 +27,13 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
  */
 public final class PdfFile {
     private static final String LANGUAGE = "en";
+    private static final String SRGB = "sRGB IEC61966-2.1";
     private static final String PRODUCER = "Bandwright";
 
     private PdfFile() {}
 
     /** A document without pages. The caller closes it. */
-    public static PDDocument create(RunId run, String name, String title) {
+    public static PDDocument create(RunId run, String name, String title) throws IOException {
         PDDocument document = new PDDocument();
         document.setDocumentId(id(run + "/" + name));
         ZonedDateTime day = run.date().atStartOfDay(ZoneOffset.UTC);
@@ -44,6 +45,7 @@ public final class PdfFile {
         PDDocumentCatalog catalog = document.getDocumentCatalog();
         catalog.setLanguage(LANGUAGE);
         catalog.setViewerPreferences(trueSize());
+        catalog.addOutputIntent(srgb(document));
         catalog.setMetadata(metadata(document, title, day));
         return document;
     }
@@ -89,8 +91,16 @@ public final class PdfFile {
         }
     }
 
+    /** Colours that name no space of their own, black for one, are sRGB's. */
+    private static PDOutputIntent srgb(PDDocument document) throws IOException {
+        PDOutputIntent intent = new PDOutputIntent(document, new ByteArrayInputStream(SrgbProfile.bytes()));
+        intent.setOutputConditionIdentifier(SRGB);
+        intent.setInfo(SRGB);
+        return intent;
+    }
+
     /** XMP (ISO 16684-1) that says what the information dictionary says. */
-    private static PDMetadata metadata(PDDocument document, String title, ZonedDateTime day) {
+    private static PDMetadata metadata(PDDocument document, String title, ZonedDateTime day) throws IOException {
         String date = day.toLocalDate() + "T00:00:00Z";
         String packet = """
                 <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
@@ -106,11 +116,7 @@ public final class PdfFile {
                 </rdf:Description></rdf:RDF></x:xmpmeta>
                 <?xpacket end="w"?>
                 """.formatted(escaped(title), date, date, PRODUCER);
-        try {
-            return new PDMetadata(document, new ByteArrayInputStream(packet.getBytes(StandardCharsets.UTF_8)));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return new PDMetadata(document, new ByteArrayInputStream(packet.getBytes(StandardCharsets.UTF_8)));
     }
 
     private static String escaped(String text) {

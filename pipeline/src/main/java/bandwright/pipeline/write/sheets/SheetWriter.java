@@ -6,6 +6,7 @@ import bandwright.pipeline.tile.Sheet;
 import bandwright.pipeline.write.pdf.Canvas;
 import bandwright.pipeline.write.pdf.Lettering;
 import bandwright.pipeline.write.pdf.PdfFile;
+import bandwright.pipeline.write.pdf.PreparedPictures;
 import bandwright.rules.Shop;
 import bandwright.rules.paper.FlagLaw;
 import bandwright.rules.words.Words;
@@ -23,19 +24,20 @@ final class SheetWriter {
     private final Transfers transfers;
     private final Lettering lettering;
 
-    private SheetWriter(SheetFile file, RunId run, Shop shop, PDDocument document) {
+    private SheetWriter(
+            SheetFile file, RunId run, Shop shop, PreparedPictures prepared, PDDocument document) {
         this.file = file;
         this.run = run;
         this.shop = shop;
         this.document = document;
-        this.transfers = new Transfers(document);
+        this.transfers = new Transfers(document, prepared);
         this.lettering = new Lettering(document);
     }
 
-    static void write(SheetFile file, RunId run, Shop shop, OutputStream out) throws IOException {
+    static void write(SheetFile file, RunId run, Shop shop, PreparedPictures prepared, OutputStream out) throws IOException {
         String title = Words.say("sheets.title", file.shortName(), run);
         try (PDDocument document = PdfFile.create(run, file.name(), title)) {
-            SheetWriter writer = new SheetWriter(file, run, shop, document);
+            SheetWriter writer = new SheetWriter(file, run, shop, prepared, document);
             for (int i = 0; i < file.sheets().size(); i++) {
                 document.addPage(writer.page(i));
             }

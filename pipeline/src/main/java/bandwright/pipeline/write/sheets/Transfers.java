@@ -5,6 +5,7 @@ import bandwright.pipeline.size.Transfer;
 import bandwright.pipeline.tile.Placed;
 import bandwright.pipeline.write.pdf.Canvas;
 import bandwright.pipeline.write.pdf.Pictures;
+import bandwright.pipeline.write.pdf.PreparedPictures;
 import bandwright.rules.units.Box;
 import java.io.IOException;
 import java.util.HashMap;
@@ -23,9 +24,9 @@ final class Transfers {
 
     private record Stored(String name, PDFormXObject form) {}
 
-    Transfers(PDDocument document) {
+    Transfers(PDDocument document, PreparedPictures prepared) {
         this.document = document;
-        this.pictures = new Pictures(document);
+        this.pictures = new Pictures(document, prepared);
     }
 
     void draw(Canvas canvas, Placed placed) throws IOException {
@@ -56,7 +57,7 @@ final class Transfers {
         int count = 0;
         for (Layer layer : transfer.layers()) {
             if (layer instanceof Layer.Fill fill) {
-                canvas.ink(fill.colour()).fill(fill.box());
+                canvas.ink(pictures.srgb(), fill.colour()).fill(fill.box());
             } else if (layer instanceof Layer.Picture picture) {
                 count++;
                 draw(canvas, picture, "Picture" + count);
@@ -71,21 +72,7 @@ final class Transfers {
             canvas.clip(picture.clip());
         }
         canvas.stretchTo(picture.place());
-        turnUpright(canvas, picture);
+        canvas.concatUnits(picture.artwork().orientation().toShown());
         canvas.draw(name, pictures.of(picture.artwork())).restore();
-    }
-
-    /** Maps the unit square of the stored picture, first row on top, onto the unit square as it is seen. */
-    private static void turnUpright(Canvas canvas, Layer.Picture picture) {
-        switch (picture.artwork().orientation()) {
-            case TOP_LEFT -> {}
-            case TOP_RIGHT -> canvas.concatUnits(-1, 0, 0, 1, 1, 0);
-            case BOTTOM_RIGHT -> canvas.concatUnits(-1, 0, 0, -1, 1, 1);
-            case BOTTOM_LEFT -> canvas.concatUnits(1, 0, 0, -1, 0, 1);
-            case LEFT_TOP -> canvas.concatUnits(0, -1, -1, 0, 1, 1);
-            case RIGHT_TOP -> canvas.concatUnits(0, -1, 1, 0, 0, 1);
-            case RIGHT_BOTTOM -> canvas.concatUnits(0, 1, 1, 0, 0, 0);
-            case LEFT_BOTTOM -> canvas.concatUnits(0, 1, -1, 0, 1, 0);
-        }
     }
 }

@@ -14,7 +14,7 @@ class SheetsTest {
        GiftShop.placed(GiftShop.unit("Q1042", 2, mug, room), 12, 108, 7, Rotation.R270)));
     Sheet two = new Sheet(room, List.of(GiftShop.placed(GiftShop.unit("STOCK-2026-03-02-LONG-ORDER-4711", 1, coaster, room), 118, 7, 7, Rotation.R0),
       GiftShop.placed(GiftShop.unit("0071", 1, coaster, room), 7, 7, 140, Rotation.R180)));
-    try (OutputStream out = Files.newOutputStream(dir.resolve(m + ".pdf"))) { SheetWriter.write(new SheetFile("sheets/letter-01.pdf", List.of(two, one)), GiftShop.RUN, GiftShop.shop(), out); }
+    WrittenSheets.write(new SheetFile("sheets/letter-01.pdf", List.of(two, one)), dir.resolve(m+".pdf"));
     }
   }
 }

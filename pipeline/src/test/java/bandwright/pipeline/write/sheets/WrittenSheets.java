@@ -1,5 +1,7 @@
 package bandwright.pipeline.write.sheets;
 
+import bandwright.pipeline.write.pdf.PreparedPictures;
+import bandwright.rules.Shop;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -11,8 +13,13 @@ public final class WrittenSheets {
     private WrittenSheets() {}
 
     public static Path write(SheetFile file, Path pdf) {
+        return write(file, GiftShop.shop(), pdf);
+    }
+
+    public static Path write(SheetFile file, Shop shop, Path pdf) {
         try (OutputStream out = Files.newOutputStream(pdf)) {
-            SheetWriter.write(file, GiftShop.RUN, GiftShop.shop(), out);
+            Files.createDirectories(pdf.resolveSibling("scratch"));
+            SheetWriter.write(file, GiftShop.RUN, shop, new PreparedPictures(pdf.resolveSibling("scratch")), out);
             return pdf;
         } catch (IOException e) {
             throw new UncheckedIOException(e);

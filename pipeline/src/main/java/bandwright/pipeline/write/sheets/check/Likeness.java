@@ -29,10 +29,9 @@ record Likeness(double share) {
         if (across == 0 || down == 0) {
             return new Likeness(0);
         }
-        double least = 1;
         double[][] one = cells(drawn, box, across, down);
         double[][] other = cells(expected, box, across, down);
-        least = Math.min(least, share(one, other));
+        double least = share(one, other);
         if (least > MOST) {
             // A colour profile that only one of the readers obeys changes the tones of a picture, not its shapes.
             least = Math.min(least, share(one, tonedAlike(one, other)));
@@ -70,16 +69,24 @@ record Likeness(double share) {
 
     /** The middle of all places that have this value. */
     private static int rank(double[] sorted, double value) {
-        int at = Arrays.binarySearch(sorted, value);
-        int first = at;
-        int last = at;
-        while (first > 0 && sorted[first - 1] == value) {
-            first--;
-        }
-        while (last < sorted.length - 1 && sorted[last + 1] == value) {
-            last++;
-        }
+        int first = firstFrom(sorted, value, false);
+        int last = firstFrom(sorted, value, true) - 1;
         return (first + last) / 2;
+    }
+
+    /** The first place whose value is not less, or, beyond equals, more. */
+    private static int firstFrom(double[] sorted, double value, boolean beyondEquals) {
+        int low = 0;
+        int high = sorted.length;
+        while (low < high) {
+            int middle = (low + high) / 2;
+            if (sorted[middle] < value || beyondEquals && sorted[middle] == value) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
     }
 
     private static double[][] cells(BufferedImage image, Rectangle box, int across, int down) {
