@@ -1,0 +1,56 @@
+package bandwright.pipeline.outbox;
+
+import bandwright.pipeline.RunId;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * How folders of an outbox are named. 2026-03-02-3 is the third run of that day; .making-2026-03-02-3 is that run while
+ * it is written.
+ */
+final class RunNames {
+    private static final Pattern RUN = Pattern.compile("(\\d{4}-\\d{2}-\\d{2})-([1-9]\\d{0,8})");
+    private static final Pattern MAKING = Pattern.compile("\\.making-" + RUN.pattern());
+
+    private RunNames() {}
+
+    static String making(RunId id) {
+        return ".making-" + id;
+    }
+
+    /** Whether this is what a killed run left: a folder of that name, not a link to one. */
+    static boolean isMaking(Path path) {
+        return MAKING.matcher(path.getFileName().toString()).matches()
+                && Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS);
+    }
+
+    /** The run after the highest of that date; a gap that a deleted run left is not filled. */
+    static RunId next(Path outbox, LocalDate date) throws IOException {
+        int highest = list(outbox).stream()
+                .flatMapToInt(path -> numberOn(date, path).stream())
+                .max()
+                .orElse(0);
+        return new RunId(date, highest + 1);
+    }
+
+    private static OptionalInt numberOn(LocalDate date, Path path) {
+        Matcher name = RUN.matcher(path.getFileName().toString());
+        return name.matches() && name.group(1).equals(date.toString())
+                ? OptionalInt.of(Integer.parseInt(name.group(2)))
+                : OptionalInt.empty();
+    }
+
+    static List<Path> list(Path folder) throws IOException {
+        try (Stream<Path> all = Files.list(folder)) {
+            return all.sorted().toList();
+        }
+    }
+}
