@@ -1,0 +1,126 @@
+package bandwright.pipeline.write.workbook;
+
+import bandwright.pipeline.RowFate;
+import bandwright.pipeline.held.From;
+import bandwright.pipeline.held.HeldRow;
+import bandwright.pipeline.intake.Cell;
+import bandwright.pipeline.intake.Header;
+import bandwright.rules.orders.OrderField;
+import bandwright.rules.table.Names;
+import bandwright.rules.words.Words;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.dhatim.fastexcel.Worksheet;
+
+/** The held rows of one input sheet: its own columns in its own order, then reason, cure and from. */
+final class HeldSheet {
+    /** What makes a file a held file; no words of a language, for the reader of such a file looks for them. */
+    private static final List<String> OWN = List.of("reason", "cure", "from");
+
+    private final Header header;
+    /** Columns of the input sheet that are written; of a held file that was dropped again, not the three last. */
+    private final List<Integer> columns;
+
+    private HeldSheet(List<RowFate> rows) {
+        header = rows.get(0).row().header();
+        int width = rows.stream()
+                .mapToInt(fate -> fate.row().cells().size())
+                .reduce(header.texts().size(), Math::max);
+        boolean isHeldFile = OWN.stream().allMatch(own -> findColumn(own).isPresent());
+        columns = IntStream.range(0, width)
+                .filter(column -> !isHeldFile || !isOwn(column))
+                .boxed()
+                .toList();
+    }
+
+    static void write(Worksheet worksheet, List<RowFate> rows) {
+        HeldSheet held = new HeldSheet(rows);
+        TextSheet sheet = new TextSheet(worksheet, held.headerTexts());
+        for (RowFate fate : rows) {
+            int row = sheet.next(held.texts(fate));
+            held.faulty(fate).forEach(column -> sheet.mark(row, column));
+        }
+        sheet.finish();
+    }
+
+    private List<String> headerTexts() {
+        List<String> texts = new ArrayList<>();
+        columns.forEach(column -> texts.add(headerText(column)));
+        texts.addAll(OWN);
+        return texts;
+    }
+
+    private List<String> texts(RowFate fate) {
+        List<String> texts = new ArrayList<>();
+        columns.forEach(column -> texts.add(cellText(fate, column)));
+        texts.add(joined(
+                fate,
+                held -> Words.say(
+                        "held-workbook.reason",
+                        held.reason().message(),
+                        held.reason().code())));
+        texts.add(joined(fate, held -> held.reason().cure()));
+        texts.add(from(fate));
+        return texts;
+    }
+
+    /** The cell as it came; of a row that is made in part, the quantity is what is still to make. */
+    private String cellText(RowFate fate, int column) {
+        boolean isQuantity = header.find(OrderField.QUANTITY).equals(Optional.of(column));
+        if (isQuantity && fate.heldPieces() > 0 && fate.heldPieces() < fate.ordered()) {
+            return Integer.toString(fate.heldPieces());
+        }
+        Cell cell = cell(fate, column);
+        return cell.date().map(LocalDate::toString).orElse(cell.text());
+    }
+
+    private static Cell cell(RowFate fate, int column) {
+        List<Cell> cells = fate.row().cells();
+        return column < cells.size() ? cells.get(column) : Cell.EMPTY;
+    }
+
+    private static String joined(RowFate fate, Function<HeldRow, String> words) {
+        return String.join(" ", fate.held().stream().map(words).distinct().toList());
+    }
+
+    /** A row that was held before keeps the place where it first was read. */
+    private String from(RowFate fate) {
+        From from = fate.row().from();
+        String here = String.join(" | ", from.file(), from.sheet().orElse(""), Integer.toString(from.row()));
+        boolean wasHeld = columns.size() < header.texts().size();
+        return findColumn("from")
+                .filter(column -> wasHeld)
+                .map(column -> cell(fate, column).text())
+                .filter(text -> !text.isBlank())
+                .orElse(here);
+    }
+
+    /** Which written columns hold a faulty cell. */
+    private List<Integer> faulty(RowFate fate) {
+        return fate.held().stream()
+                .flatMap(held -> header.find(held.reason().field()).stream())
+                .map(columns::indexOf)
+                .filter(column -> column >= 0)
+                .distinct()
+                .toList();
+    }
+
+    private String headerText(int column) {
+        return column < header.texts().size() ? header.texts().get(column) : "";
+    }
+
+    private boolean isOwn(int column) {
+        return OWN.stream().anyMatch(own -> Names.same(own, headerText(column)));
+    }
+
+    private Optional<Integer> findColumn(String name) {
+        return IntStream.range(0, header.texts().size())
+                .filter(column -> Names.same(name, headerText(column)))
+                .boxed()
+                .findFirst();
+    }
+}

@@ -1,0 +1,79 @@
+package bandwright.pipeline.write.workbook;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.Collections;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
+import org.dhatim.fastexcel.Workbook;
+
+/**
+ * Writes a workbook whose bytes tell nothing but its cells: the library stamps the present time into it, so its parts
+ * are packed anew with one fixed time, and the stamp becomes the run's date.
+ */
+final class WorkbookFile {
+    /** The first day that a zip file's clock can show. */
+    private static final LocalDateTime ZIP_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+
+    private static final String PROPERTIES = "docProps/core.xml";
+
+    /** Fills the sheets of a workbook. */
+    @FunctionalInterface
+    interface Content {
+        void fill(Workbook workbook);
+    }
+
+    private WorkbookFile() {}
+
+    static void write(OutputStream out, LocalDate date, Content content) throws IOException {
+        byte[] stamped = stamped(content);
+        try (ZipFile parts = ZipFile.builder().setByteArray(stamped).get()) {
+            ZipOutputStream zip = new ZipOutputStream(out);
+            for (ZipArchiveEntry part : Collections.list(parts.getEntriesInPhysicalOrder())) {
+                ZipEntry entry = new ZipEntry(part.getName());
+                entry.setTimeLocal(ZIP_TIME); // setTime would depend on the time zone
+                zip.putNextEntry(entry);
+                copy(parts, part, date, zip);
+                zip.closeEntry();
+            }
+            zip.finish();
+        }
+    }
+
+    private static byte[] stamped(Content content) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (Workbook workbook = new Workbook(bytes, "Bandwright", "1.0")) {
+            workbook.setCompressionLevel(0); // it is packed anew
+            content.fill(workbook);
+        }
+        return bytes.toByteArray();
+    }
+
+    private static void copy(ZipFile parts, ZipArchiveEntry part, LocalDate date, OutputStream zip) throws IOException {
+        if (part.getName().equals(PROPERTIES)) {
+            zip.write(properties(date).getBytes(StandardCharsets.UTF_8));
+            return;
+        }
+        try (InputStream in = parts.getInputStream(part)) {
+            in.transferTo(zip);
+        }
+    }
+
+    /** ECMA-376 Part 2, core properties. */
+    private static String properties(LocalDate date) {
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>"
+                + "<cp:coreProperties"
+                + " xmlns:cp=\"http://schemas.openxmlformats.org/package/2006/metadata/core-properties\""
+                + " xmlns:dc=\"http://purl.org/dc/elements/1.1/\" xmlns:dcterms=\"http://purl.org/dc/terms/\""
+                + " xmlns:xsi=\"http://www.w3.org/2001/XMLSchema-instance\"><dc:creator>Bandwright</dc:creator>"
+                + "<dcterms:created xsi:type=\"dcterms:W3CDTF\">" + date + "T00:00:00Z</dcterms:created>"
+                + "</cp:coreProperties>";
+    }
+}
