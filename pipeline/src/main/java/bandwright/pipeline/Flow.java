@@ -9,7 +9,6 @@ import bandwright.pipeline.load.Loading;
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.pipeline.match.Matching;
 import bandwright.pipeline.outbox.Outbox;
-import bandwright.pipeline.outbox.OutboxFault;
 import bandwright.pipeline.size.Sizing;
 import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.held.Split;
@@ -17,6 +16,7 @@ import bandwright.pipeline.tile.Tiled;
 import bandwright.pipeline.tile.Tiling;
 import bandwright.pipeline.write.Outputs;
 import bandwright.rules.Rulebook;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -41,8 +41,8 @@ public final class Flow {
         }
     }
 
-    /** Decides everything; nothing is written yet. */
-    public static Run decide(RunId id, Request asked, Rulebook rules, Consumer<Stage> progress) {
+    /** Decides everything; nothing is written yet. Throws if the artwork folder is there but can't be listed. */
+    public static Run decide(RunId id, Request asked, Rulebook rules, Consumer<Stage> progress) throws IOException {
         progress.accept(Stage.INTAKE);
         Orders orders = Intake.read(asked.orderFiles(), rules);
         progress.accept(Stage.MATCH);
@@ -59,11 +59,11 @@ public final class Flow {
     }
 
     /** Writes what was decided, reads it back, and publishes it at once or not at all. */
-    public static void publish(Run run, Rulebook rules, Outbox outbox, Consumer<Stage> progress) throws OutboxFault {
+    public static Path publish(Run run, Rulebook rules, Outbox outbox, Consumer<Stage> progress) {
         progress.accept(Stage.WRITE);
-        outbox.publish(run.id(), Outputs.files(run, rules), folder -> {
+        return outbox.publish(run.id(), Outputs.files(run, rules, outbox.scratch()), folder -> {
             progress.accept(Stage.READ_BACK);
-            return ReadBack.mismatches(run, rules, folder);
+            return ReadBack.mismatches(run, folder);
         });
     }
 

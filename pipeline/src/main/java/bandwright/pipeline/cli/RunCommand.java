@@ -2,7 +2,6 @@ package bandwright.pipeline.cli;
 
 import bandwright.pipeline.Flow;
 import bandwright.pipeline.Run;
-import bandwright.pipeline.RunId;
 import bandwright.pipeline.intake.Inbox;
 import bandwright.pipeline.intake.InboxFault;
 import bandwright.pipeline.outbox.Outbox;
@@ -12,6 +11,7 @@ import bandwright.rules.RulebookFaults;
 import bandwright.rules.paper.Paper;
 import bandwright.rules.table.Nearest;
 import bandwright.rules.words.Words;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -71,13 +71,19 @@ final class RunCommand implements Callable<Integer> {
             e.faults().forEach(fault -> terminal.complain(FaultLine.of(fault)));
             terminal.complain(Words.say("cli.rulebook-unusable", e.faults().size()));
             return ExitCode.NOTHING_PUBLISHED;
-        } catch (InboxFault | OutboxFault e) {
-            terminal.complain("bandwright: " + e.getMessage());
+        } catch (InboxFault e) {
+            terminal.complain(Words.say("cli.nothing-made", e.getMessage(), e.cure()));
+            return ExitCode.NOTHING_PUBLISHED;
+        } catch (IOException e) {
+            terminal.complain(Words.say("cli.artwork-closed", artworkFolder()));
+            return ExitCode.NOTHING_PUBLISHED;
+        } catch (OutboxFault e) {
+            terminal.complain(Words.say("cli.nothing-made", e.getMessage(), e.cure()));
             return ExitCode.NOTHING_PUBLISHED;
         }
     }
 
-    private int run(Flow.Request asked, Rulebook rules) throws OutboxFault {
+    private int run(Flow.Request asked, Rulebook rules) throws IOException {
         try (Outbox place = Outbox.open(outbox, terminal::progress)) {
             Run run = Flow.decide(place.nextRun(today(rules)), asked, rules, this::progress);
             Summary summary = Summary.of(run);
@@ -90,17 +96,17 @@ final class RunCommand implements Callable<Integer> {
                 terminal.answer(Words.say("cli.nothing-new"));
                 return summary.exitCode();
             }
-            Flow.publish(run, rules, place, this::progress);
+            Path folder = Flow.publish(run, rules, place, this::progress);
             if (terminal.isLive()) {
                 summary.heldLines().forEach(terminal::complain);
             }
-            terminal.answer(summary.published(outbox.resolve(run.id().toString())));
+            terminal.answer(summary.published(folder));
             return summary.exitCode();
         }
     }
 
-    private int dryRun(Flow.Request asked, Rulebook rules) {
-        Run run = Flow.decide(new RunId(today(rules), 1), asked, rules, this::progress);
+    private int dryRun(Flow.Request asked, Rulebook rules) throws IOException {
+        Run run = Flow.decide(Outbox.peek(outbox, today(rules)), asked, rules, this::progress);
         Summary summary = Summary.of(run);
         summary.refusals().forEach(terminal::complain);
         if (summary.isNothingReadable()) {

@@ -23,7 +23,7 @@ record Summary(Run run) {
     }
 
     int exitCode() {
-        return run.held().isEmpty() && refusedFiles().isEmpty() ? ExitCode.DONE : ExitCode.NEEDS_A_PERSON;
+        return run.held().isEmpty() && run.orders().refused().isEmpty() ? ExitCode.DONE : ExitCode.NEEDS_A_PERSON;
     }
 
     /** One line for each file or sheet that a person should know of: refused, or no orders in it. */
@@ -53,10 +53,6 @@ record Summary(Run run) {
                 run.tiled().sheets().size(),
                 run.held().size(),
                 run.skipped().size());
-    }
-
-    private List<InboxFile> refusedFiles() {
-        return run.orders().files().stream().filter(InboxFile::needsAPerson).toList();
     }
 
     private static String where(InboxFile file) {

@@ -4,6 +4,8 @@ import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.SkippedRow;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -34,5 +36,14 @@ public record Orders(
                 .forEach(file -> unread.merge(
                         file.file(), file, (one, next) -> one.state() == InboxFile.State.HIDDEN ? next : one));
         return List.copyOf(unread.values());
+    }
+
+    /** What a person must mend before its orders can be read: no sheet of the file is orders, or it can't be read. */
+    public List<InboxFile> refused() {
+        Set<String> read = files.stream()
+                .filter(file -> file.state() == InboxFile.State.READ)
+                .map(InboxFile::file)
+                .collect(Collectors.toSet());
+        return files.stream().filter(file -> !read.contains(file.file())).toList();
     }
 }

@@ -118,6 +118,17 @@ public final class Outbox implements AutoCloseable {
         return place;
     }
 
+    /** An empty folder for what is needed while files are written; it goes when the outbox is closed. */
+    public Path scratch() {
+        Path scratch = RunNames.scratch(folder);
+        try {
+            Tree.delete(scratch);
+            return Files.createDirectory(scratch);
+        } catch (IOException | UncheckedIOException e) {
+            throw DiskFaults.of(e, folder);
+        }
+    }
+
     /** An atomic move onto an empty folder would replace it without a word. */
     private static void refuseTaken(Path place) {
         if (Files.exists(place, LinkOption.NOFOLLOW_LINKS)) {
@@ -134,8 +145,9 @@ public final class Outbox implements AutoCloseable {
     @Override
     public void close() {
         try {
+            Tree.delete(RunNames.scratch(folder));
             lock.close();
-        } catch (IOException e) {
+        } catch (IOException | UncheckedIOException e) {
             throw DiskFaults.of(e, folder);
         }
     }

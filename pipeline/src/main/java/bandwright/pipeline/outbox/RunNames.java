@@ -18,12 +18,18 @@ import java.util.stream.Stream;
  */
 final class RunNames {
     private static final Pattern RUN = Pattern.compile("(\\d{4}-\\d{2}-\\d{2})-([1-9]\\d{0,8})");
-    private static final Pattern MAKING = Pattern.compile("\\.making-" + RUN.pattern());
+    private static final String SCRATCH = ".making-scratch";
+    private static final Pattern MAKING = Pattern.compile("\\.making-(scratch|" + RUN.pattern() + ")");
 
     private RunNames() {}
 
     static String making(RunId id) {
         return ".making-" + id;
+    }
+
+    /** Where a run that is written keeps what none of its files is. */
+    static Path scratch(Path outbox) {
+        return outbox.resolve(SCRATCH);
     }
 
     /** Whether this is what a killed run left: a folder of that name, not a link to one. */

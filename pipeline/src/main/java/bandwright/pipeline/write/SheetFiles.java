@@ -4,49 +4,59 @@ import bandwright.pipeline.tile.Sheet;
 import bandwright.pipeline.tile.Tiled;
 import bandwright.rules.paper.PaperRoom;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
- * Which file and page each sheet of a run is: one file for each printer and paper, 1,000 pages at most, numbered for
- * each paper over the whole run. Two printers on letter paper give sheets/letter-01.pdf and sheets/letter-02.pdf.
+ * Which file and page every sheet of a run is: one file per printer and paper, numbered per paper, 1,000 pages at most.
+ * The first 1,000 letter sheets are {@code sheets/letter-01.pdf}, the next {@code sheets/letter-02.pdf}.
+ *
+ * @param pages for every sheet, in the order of the run's sheets
  */
-public final class SheetFiles {
-    /** A new file stores its pictures anew, so splitting early multiplies bytes; viewers get slow far beyond this. */
-    static final int MOST_PAGES = 1_000;
+public record SheetFiles(List<SheetFile> files, List<SheetPage> pages) {
+    private static final int MOST_PAGES = 1000;
 
-    private final Map<String, Integer> filesOfPaper = new HashMap<>();
-    private final Map<List<String>, SheetFile> lastOfPrinter = new HashMap<>();
+    public SheetFiles {
+        files = List.copyOf(files);
+        pages = List.copyOf(pages);
+    }
 
-    private SheetFiles() {}
-
-    /** One for each sheet, in the order of the sheets: the order of {@code sheets} in run.json. */
-    public static List<SheetFile> of(Tiled tiled) {
-        SheetFiles files = new SheetFiles();
-        List<SheetFile> all = new ArrayList<>();
-        for (Sheet sheet : tiled.sheets()) {
-            all.add(files.next(sheet));
+    public static SheetFiles of(Tiled tiled) {
+        Map<String, List<Integer>> groups = new LinkedHashMap<>();
+        for (int i = 0; i < tiled.sheets().size(); i++) {
+            PaperRoom room = tiled.sheets().get(i).room();
+            String key = room.printer().id() + "\n" + room.paper().id();
+            groups.computeIfAbsent(key, k -> new ArrayList<>()).add(i);
         }
-        return List.copyOf(all);
+        List<SheetFile> files = new ArrayList<>();
+        SheetPage[] pages = new SheetPage[tiled.sheets().size()];
+        Map<String, Integer> numbers = new TreeMap<>();
+        for (List<Integer> group : groups.values()) {
+            for (int from = 0; from < group.size(); from += MOST_PAGES) {
+                List<Integer> part = group.subList(from, Math.min(group.size(), from + MOST_PAGES));
+                files.add(file(tiled, part, numbers));
+                for (int i = 0; i < part.size(); i++) {
+                    int sheet = part.get(i);
+                    pages[sheet] = new SheetPage(files.get(files.size() - 1).name(), i + 1, tiled.sheets().get(sheet));
+                }
+            }
+        }
+        return new SheetFiles(files, List.of(pages));
     }
 
-    private SheetFile next(Sheet sheet) {
-        PaperRoom room = sheet.room();
-        List<String> job = List.of(room.printer().id(), room.paper().id());
-        SheetFile last = lastOfPrinter.get(job);
-        SheetFile next = last != null && last.page() < MOST_PAGES
-                ? new SheetFile(last.file(), last.page() + 1, sheet)
-                : new SheetFile(newFile(room.paper().id()), 1, sheet);
-        lastOfPrinter.put(job, next);
-        return next;
+    private static SheetFile file(Tiled tiled, List<Integer> part, Map<String, Integer> numbers) {
+        List<Sheet> sheets = part.stream().map(tiled.sheets()::get).toList();
+        String paper = safe(sheets.get(0).room().paper().id());
+        // Some systems take A4-01.pdf and a4-01.pdf for one file.
+        int number = numbers.merge(paper.toLowerCase(Locale.ROOT), 1, Integer::sum);
+        return new SheetFile("sheets/" + paper + "-" + (number < 10 ? "0" : "") + number + ".pdf", sheets);
     }
 
-    /** Paper ids are the shop's own words: what a file's name can't hold becomes _, and names that meet share a count. */
-    private String newFile(String paper) {
-        String name = paper.replaceAll("[^A-Za-z0-9._-]", "_");
-        int number = filesOfPaper.merge(name.toLowerCase(Locale.ROOT), 1, Integer::sum);
-        return String.format(Locale.ROOT, "sheets/%s-%02d.pdf", name, number);
+    /** A paper's id as part of a file's name on any system. */
+    private static String safe(String id) {
+        return id.replaceAll("[^A-Za-z0-9._-]", "_");
     }
 }

@@ -32,13 +32,13 @@ final class SampleInbox {
             row("Q1044", 27, 5, "Morwenna Tidewell", "Perran Tidewell", "11 Ropewalk", "Quillmoor", "QM2 9AA", "United Kingdom", "STEIN-16-F", "lamp", 1, "yes", "To the best bass in the choir. Sing on!"),
             row("Q1045", 28, 5, "Ingrid Solberg-Hale", "Ingrid Solberg-Hale", "Kirkegata 14", "Bergvik", "5003", "Norway", "MUG-11-GL", "choir", 2, "", ""),
             row("Q1046", 28, 5, "Tobias Wren", "Tobias Wren", "Flat 2, 40 Beacon Row", "Quillmoor", "QM1 1LH", "United Kingdom", "MUG-11-WH", "choir", 1, "", ""),
-            row("Q1047", 28, 6, "Quillmoor Rowing Club", "Boathouse steward", "Slipway 1", "Quillmoor", "QM1 7RC", "United Kingdom", "TUM-20-W", "tern", 3, "", ""),
+            row("Q1047", 28, 6, "Quillmoor Rowing Club", "Boathouse steward", "Slipway 1", "Quillmoor", "QM1 7RC", "United Kingdom", "TUM-20-W", "lamp", 3, "", ""),
             row("Q1048", 28, 6, "Elspeth Carrow", "Elspeth Carrow", "7 Lampmakers Court", "Saltby", "SB3 6EH", "United Kingdom", "CAMP-12-E", "lamp", 2, "", ""));
 
     private static final String WEB_SHOP = """
             Order ID;Date;Dispatch By;Item SKU;Artwork;Quantity;Recipient;Address 1;Town;ZIP;Country
             0071;2026-02-28;2026-03-04;white mug;choir;3;Keeper Josiah Brannock;North Gallery, Quillmoor Light;Quillmoor;QM1 0LT;United Kingdom
-            0072;2026-02-28;2026-03-05;round coaster;tern;6;Noor Adeyemi-Finch;22 Kittiwake Terrace;Saltby;SB1 2KT;United Kingdom
+            0072;2026-02-28;2026-03-05;round coaster;choir;6;Noor Adeyemi-Finch;22 Kittiwake Terrace;Saltby;SB1 2KT;United Kingdom
             0073;2026-03-01;2026-03-06;pink handle mug;lamp;1;Zo\u00eb Lindqvist;"Villa Fyren; \u00d6stra v\u00e4gen 9";M\u00f6rby;182 30;Sweden
             0074;2026-03-01;2026-03-06;6 oz white mug;choir;2;Barnaby Oke;5 Cockle Yard;Quillmoor;QM2 3BO;United Kingdom
             STOCK;2026-03-01;;MUG-11-W;lamp;4;;;;;

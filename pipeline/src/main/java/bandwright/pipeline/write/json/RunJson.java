@@ -9,7 +9,7 @@ import bandwright.pipeline.load.Load;
 import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.Output;
-import bandwright.pipeline.write.SheetFile;
+import bandwright.pipeline.write.SheetPage;
 import bandwright.pipeline.write.SheetFiles;
 import bandwright.rules.Rulebook;
 import bandwright.rules.paper.PaperRoom;
@@ -39,7 +39,7 @@ public final class RunJson implements Output {
         json.text("run", run.id().toString());
         json.text("date", run.id().date().toString());
         rows(json, RowCounts.of(run));
-        json.list("sheets", SheetFiles.of(run.tiled()), sheet -> sheet(json, sheet));
+        json.list("sheets", SheetFiles.of(run.tiled()).pages(), sheet -> sheet(json, sheet));
         json.whole("sheets_at_least", run.tiled().atLeast());
         json.list("files", run.orders().files(), file -> file(json, file));
         json.list("units", run.units(), units::write);
@@ -61,7 +61,7 @@ public final class RunJson implements Output {
         json.close();
     }
 
-    private static void sheet(JsonOut json, SheetFile sheet) throws IOException {
+    private static void sheet(JsonOut json, SheetPage sheet) throws IOException {
         PaperRoom room = sheet.sheet().room();
         json.text("file", sheet.file());
         json.whole("page", sheet.page());

@@ -31,7 +31,7 @@ public final class Pages implements AutoCloseable {
     /** One page and what its foot says beside the page's number. */
     private record Leaf(Canvas canvas, String running) {}
 
-    Pages(RunId run, String file, String title, String shop, ListPaper paper) {
+    Pages(RunId run, String file, String title, String shop, ListPaper paper) throws IOException {
         this.document = PdfFile.create(run, file, title);
         this.faces = new Faces(document);
         this.run = run;

@@ -1,5 +1,6 @@
 package bandwright.pipeline.write.sheets;
 
+import bandwright.pipeline.write.SheetFile;
 import bandwright.pipeline.RunId;
 import bandwright.pipeline.tile.Placed;
 import bandwright.pipeline.tile.Sheet;

@@ -1,5 +1,6 @@
 package bandwright.pipeline.write.sheets;
 
+import bandwright.pipeline.write.SheetFiles;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.Output;

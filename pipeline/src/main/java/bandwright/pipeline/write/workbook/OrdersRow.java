@@ -8,7 +8,7 @@ import bandwright.pipeline.held.SkippedRow;
 import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.tile.Placed;
-import bandwright.pipeline.write.SheetFile;
+import bandwright.pipeline.write.SheetPage;
 import bandwright.pipeline.write.SheetFiles;
 import bandwright.pipeline.write.workbook.OrdersWorkbook.Column;
 import bandwright.rules.orders.OrderField;
@@ -30,7 +30,7 @@ final class OrdersRow {
     private final Map<String, Integer> loads = new HashMap<>();
 
     OrdersRow(Run run) {
-        for (SheetFile sheet : SheetFiles.of(run.tiled())) {
+        for (SheetPage sheet : SheetFiles.of(run.tiled()).pages()) {
             String page = Words.say("orders-workbook.page", sheet.file(), sheet.page());
             for (Placed placed : sheet.sheet().placed()) {
                 pages.put(placed.unit().id(), page);

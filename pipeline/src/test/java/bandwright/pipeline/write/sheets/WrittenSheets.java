@@ -1,5 +1,6 @@
 package bandwright.pipeline.write.sheets;
 
+import bandwright.pipeline.write.SheetFile;
 import bandwright.pipeline.write.pdf.PreparedPictures;
 import bandwright.rules.Shop;
 import java.io.IOException;

@@ -4,7 +4,7 @@ import bandwright.pipeline.size.Transfer;
 import bandwright.pipeline.tile.Placed;
 import bandwright.pipeline.tile.Sheet;
 import bandwright.pipeline.write.pdf.Points;
-import bandwright.pipeline.write.sheets.SheetFile;
+import bandwright.pipeline.write.SheetFile;
 import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
 import bandwright.rules.words.Words;

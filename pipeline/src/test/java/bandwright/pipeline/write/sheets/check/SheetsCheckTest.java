@@ -10,7 +10,7 @@ import bandwright.pipeline.tile.Rotation;
 import bandwright.pipeline.tile.Sheet;
 import bandwright.pipeline.write.sheets.DrawnArtwork;
 import bandwright.pipeline.write.sheets.GiftShop;
-import bandwright.pipeline.write.sheets.SheetFile;
+import bandwright.pipeline.write.SheetFile;
 import bandwright.pipeline.write.sheets.WrittenSheets;
 import bandwright.rules.paper.MirrorBy;
 import bandwright.rules.paper.PaperRoom;
