@@ -7,6 +7,7 @@ import bandwright.rules.table.TableKind;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,6 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Whatever somebody's folder holds, reading it ends in a rulebook or in faults with cures. */
 class RulebookFuzzTest {
     private static final int MUTATIONS = 500;
+    private static final List<TableKind> KINDS = List.of(TableKind.values());
     private static final String[] SPICE = {
         ",",
         "\"",
@@ -63,7 +65,7 @@ class RulebookFuzzTest {
         for (int i = 0; i < MUTATIONS; i++) {
             String about = "seed " + seed + ", mutation " + i;
             for (int n = random.nextInt(1, 4); n > 0; n--) {
-                TableKind kind = TableKind.values()[random.nextInt(TableKind.values().length)];
+                TableKind kind = KINDS.get(random.nextInt(KINDS.size()));
                 Files.write(folder.resolve(kind.file()), mutated(kind, random));
             }
             sound += isSound(about) ? 1 : 0;

@@ -4,6 +4,7 @@ import bandwright.rules.table.Cell;
 import bandwright.rules.table.Faults;
 import bandwright.rules.table.Names;
 import bandwright.rules.table.Nearest;
+import bandwright.rules.table.Quoted;
 import bandwright.rules.table.Row;
 import bandwright.rules.table.Table;
 import bandwright.rules.units.ShopUnits;
@@ -77,9 +78,11 @@ public final class OrderColumns {
         String site = row.text("site");
         OrderField field = field(row.cell("field").needed());
         String header = row.cell("header").needed().text();
-        Taken first = taken.putIfAbsent(Names.fold(site) + "\n" + fold(header), new Taken(row.number(), field));
-        if (first != null && !first.field().equals(field) && row.areSound("field", "header")) {
-            row.fault("header", "header.twice", header, row.number(), first.row());
+        if (row.areSound("field", "header")) {
+            Taken first = taken.putIfAbsent(Names.fold(site) + "\n" + fold(header), new Taken(row.number(), field));
+            if (first != null && !first.field().equals(field)) {
+                row.fault("header", "header.twice", Quoted.text(header), row.number(), first.row());
+            }
         }
         return new OrderColumn(site, field, header);
     }

@@ -2,6 +2,7 @@ package bandwright.rules.table;
 
 import bandwright.rules.words.Words;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -18,7 +19,10 @@ public final class Faults {
 
     /** Notes one fault; its two sentences are {@code fault.<name>} and {@code fault.<name>.cure}. */
     public void add(Place place, String name, Object... about) {
-        all.add(new Fault(place, Words.say("fault." + name, about), Words.say("fault." + name + ".cure", about)));
+        Object[] shown = Arrays.stream(about)
+                .map(one -> one instanceof String text ? Quoted.oneLine(text) : one)
+                .toArray();
+        all.add(new Fault(place, Words.say("fault." + name, shown), Words.say("fault." + name + ".cure", shown)));
         places.add(place);
         rows.add(rowOf(place));
     }

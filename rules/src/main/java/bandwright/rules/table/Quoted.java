@@ -7,9 +7,15 @@ public final class Quoted {
     private Quoted() {}
 
     public static String text(String text) {
+        boolean isLong = text.codePointCount(0, text.length()) > MOST;
+        return oneLine(isLong ? text.substring(0, text.offsetByCodePoints(0, MOST)) + "..." : text);
+    }
+
+    /** The whole text without what a terminal would obey. */
+    static String oneLine(String text) {
         StringBuilder out = new StringBuilder();
-        text.codePoints().limit(MOST).forEach(c -> out.appendCodePoint(isShown(c) ? c : ' '));
-        return text.codePointCount(0, text.length()) > MOST ? out.append("...").toString() : out.toString();
+        text.codePoints().forEach(c -> out.appendCodePoint(isShown(c) ? c : ' '));
+        return out.toString();
     }
 
     private static boolean isShown(int c) {

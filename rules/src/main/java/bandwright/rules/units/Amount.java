@@ -45,7 +45,8 @@ public record Amount(BigDecimal over, BigDecimal under, String unit) {
     /** One kind of minus, one kind of space, fractions spelled out: what spreadsheet programs like to put in their place. */
     private static String plain(String text) {
         StringBuilder out = new StringBuilder(text.length());
-        for (char c : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
             int fraction = FRACTIONS.indexOf(c);
             if (fraction >= 0) {
                 out.append(' ').append(SPELLED[fraction]);
