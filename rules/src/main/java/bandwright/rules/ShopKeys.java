@@ -30,6 +30,9 @@ import java.util.Optional;
 
 /** Reads shop.csv: one key a row. A key that is missing or empty has its built-in value. */
 final class ShopKeys {
+    /** A shop switches a limit off by a share that nothing reaches. */
+    private static final double NO_LIMIT = 1_000_000;
+
     private static final List<String> KEYS = List.of(
             "name",
             "unit",
@@ -134,10 +137,10 @@ final class ShopKeys {
                 cell("day_starts").clock().orElse(LocalTime.of(9, 0)),
                 number("ppi_note", 200),
                 number("ppi_hold", 100),
-                share("stretch_note", 1000, 0.03),
-                share("stretch_hold", 1000, 0.10),
-                share("crop_note", 100, 0.15),
-                share("crop_hold", 100, 0.35),
+                share("stretch_note", NO_LIMIT, 0.03),
+                share("stretch_hold", NO_LIMIT, 0.10),
+                share("crop_note", NO_LIMIT, 0.15),
+                share("crop_hold", NO_LIMIT, 0.35),
                 number("contrast_note", 3.0),
                 number("contrast_hold", 2.0),
                 length("trim_border", Plausible.SMALL, 2),

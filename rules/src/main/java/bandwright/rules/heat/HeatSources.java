@@ -30,7 +30,7 @@ public record HeatSources(List<HeatSource> list) {
     private static HeatSource source(Row row, Once ids) {
         String id = row.cell("id").needed().text();
         ids.take(row, "id", id);
-        Optional<Length> narrowest = row.cell("min_diameter").length(Plausible.DIAMETER);
+        Optional<Length> narrowest = row.cell("min_diameter").length(Plausible.LEAST_DIAMETER);
         Optional<Length> widest = row.cell("max_diameter").length(Plausible.DIAMETER);
         if (narrowest.isPresent() && widest.isPresent() && narrowest.get().longerThan(widest.get())) {
             row.fault("max_diameter", "diameters.crossed", row.text("min_diameter"), row.text("max_diameter"));

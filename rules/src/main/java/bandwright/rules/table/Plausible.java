@@ -10,6 +10,9 @@ import bandwright.rules.units.Length;
 public record Plausible(double leastMm, double mostMm, Sign sign) {
     public static final Plausible CIRCUMFERENCE = new Plausible(70, 700, Sign.POSITIVE);
     public static final Plausible DIAMETER = new Plausible(20, 240, Sign.POSITIVE);
+    /** 0 lets every width in. */
+    public static final Plausible LEAST_DIAMETER = new Plausible(20, 240, Sign.NOT_NEGATIVE);
+
     public static final Plausible SIZE = new Plausible(20, 700, Sign.POSITIVE);
     public static final Plausible PAGE = new Plausible(50, 2000, Sign.POSITIVE);
     public static final Plausible MARGIN = new Plausible(0.3, 60, Sign.NOT_NEGATIVE);
