@@ -2,6 +2,7 @@ package bandwright.pipeline;
 
 import bandwright.pipeline.artwork.ArtworkShelf;
 import bandwright.pipeline.held.HeldRow;
+import bandwright.pipeline.held.Split;
 import bandwright.pipeline.intake.Intake;
 import bandwright.pipeline.intake.Orders;
 import bandwright.pipeline.load.Load;
@@ -11,7 +12,6 @@ import bandwright.pipeline.match.Matching;
 import bandwright.pipeline.outbox.Outbox;
 import bandwright.pipeline.size.Sizing;
 import bandwright.pipeline.size.Unit;
-import bandwright.pipeline.held.Split;
 import bandwright.pipeline.tile.Tiled;
 import bandwright.pipeline.tile.Tiling;
 import bandwright.pipeline.write.Outputs;

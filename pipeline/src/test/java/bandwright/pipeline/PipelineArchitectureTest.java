@@ -20,8 +20,12 @@ import java.util.Random;
 @AnalyzeClasses(packages = "bandwright", importOptions = ImportOption.DoNotIncludeTests.class)
 final class PipelineArchitectureTest {
     @ArchTest
-    static final ArchRule rulesNeverKnowThePipeline =
-            noClasses().that().resideInAPackage("bandwright.rules..").should().dependOnClassesThat().resideInAPackage("bandwright.pipeline..");
+    static final ArchRule rulesNeverKnowThePipeline = noClasses()
+            .that()
+            .resideInAPackage("bandwright.rules..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("bandwright.pipeline..");
 
     @ArchTest
     static final ArchRule nothingKnowsTheCommandLine = noClasses()
@@ -40,7 +44,8 @@ final class PipelineArchitectureTest {
             slices().matching("bandwright.rules.(units|table|words)..").should().beFreeOfCycles();
 
     @ArchTest
-    static final ArchRule intakeKnowsNoLaterStage = knowsNone("intake", "artwork", "match", "size", "load", "tile", "write", "outbox");
+    static final ArchRule intakeKnowsNoLaterStage =
+            knowsNone("intake", "artwork", "match", "size", "load", "tile", "write", "outbox");
 
     @ArchTest
     static final ArchRule matchKnowsNoLaterStage = knowsNone("match", "size", "load", "tile", "write", "outbox");

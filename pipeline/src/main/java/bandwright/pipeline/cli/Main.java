@@ -15,7 +15,11 @@ import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
 /** The command line: parses, calls the flow, prints, and says by its exit code how it went. */
-@Command(name = "bandwright", subcommands = RunCommand.class, mixinStandardHelpOptions = true, version = "bandwright 0.1.0")
+@Command(
+        name = "bandwright",
+        subcommands = RunCommand.class,
+        mixinStandardHelpOptions = true,
+        version = "bandwright 0.1.0")
 public final class Main implements Runnable {
     /** Libraries log through it; a shop owner never wants to read that. Held, or it would be collected and speak again. */
     private static final Logger LIBRARIES = Logger.getLogger("");
@@ -60,7 +64,8 @@ public final class Main implements Runnable {
     private static int wrongUsage(ParameterException e, String[] args) {
         PrintWriter err = e.getCommandLine().getErr();
         err.println(Terminal.harmless("bandwright: " + e.getMessage()));
-        err.println(Words.say("cli.see-help", e.getCommandLine().getCommandSpec().qualifiedName()));
+        err.println(
+                Words.say("cli.see-help", e.getCommandLine().getCommandSpec().qualifiedName()));
         err.flush();
         return ExitCode.WRONG_USAGE;
     }

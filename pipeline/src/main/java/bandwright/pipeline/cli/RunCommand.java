@@ -123,9 +123,7 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private LocalDate today(Rulebook rules) {
-        return date != null
-                ? date
-                : LocalDate.now(rules.shop().timeZone().orElseGet(ZoneId::systemDefault));
+        return date != null ? date : LocalDate.now(rules.shop().timeZone().orElseGet(ZoneId::systemDefault));
     }
 
     /** The artwork folder beside the orders, unless another is named. */
@@ -146,8 +144,8 @@ final class RunCommand implements Callable<Integer> {
         }
         Optional<Paper> known = rules.papers().find(paper);
         boolean isTaken = known.isPresent()
-                && rules.printers().list().stream()
-                        .anyMatch(printer -> printer.papers().contains(known.get().id()));
+                && rules.printers().list().stream().anyMatch(printer -> printer.papers()
+                        .contains(known.get().id()));
         if (!isTaken) {
             List<String> ids = rules.papers().list().stream().map(Paper::id).toList();
             String near = Nearest.of(paper, ids).orElse(String.join(", ", ids));

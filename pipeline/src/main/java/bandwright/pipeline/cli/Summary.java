@@ -62,6 +62,7 @@ record Summary(Run run) {
     private static String line(HeldRow held) {
         From from = held.row().from();
         return from.file() + from.sheet().map(sheet -> ", " + sheet).orElse("") + Words.say("cli.at-row", from.row())
-                + ", " + held.column() + ": " + held.reason().message() + " " + held.reason().cure();
+                + ", " + held.column() + ": " + held.reason().message() + " "
+                + held.reason().cure();
     }
 }

@@ -4,8 +4,8 @@ import bandwright.rules.orders.DateOrder;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.NavigableSet;
+import java.util.Optional;
 import java.util.TreeSet;
 
 /**

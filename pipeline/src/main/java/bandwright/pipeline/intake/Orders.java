@@ -4,8 +4,6 @@ import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.SkippedRow;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;

@@ -26,8 +26,7 @@ final class SiteList {
     }
 
     private static List<Site> append(List<Site> sites, Site last) {
-        return Stream.concat(sites.stream(), Stream.of(last))
-                .toList();
+        return Stream.concat(sites.stream(), Stream.of(last)).toList();
     }
 
     List<Site> all() {

@@ -46,7 +46,13 @@ final class Day {
         long end = start + series.cycleSeconds();
         List<Unit> units = series.takeLoad();
         loads.add(new Load(
-                loads.size() + 1, series.source(), 1, units.get(0).matched().setting(), seconds(start), seconds(end), units));
+                loads.size() + 1,
+                series.source(),
+                1,
+                units.get(0).matched().setting(),
+                seconds(start),
+                seconds(end),
+                units));
         setFor.put(series.likeness().source(), series.likeness());
         now = end;
     }

@@ -26,7 +26,9 @@ final class Filling {
                     .add(unit);
         }
         List<List<Unit>> loads = new ArrayList<>();
-        for (int left = units.size(); left > 0; left -= loads.get(loads.size() - 1).size()) {
+        for (int left = units.size();
+                left > 0;
+                left -= loads.get(loads.size() - 1).size()) {
             loads.add(nextLoad(waiting, capacity));
         }
         return loads;

@@ -19,6 +19,8 @@ record Likeness(String source, double celsius, int timeSeconds, String pressure)
     /** How much of a load one piece takes: its blank's oven places in an oven, elsewhere one. */
     static int places(Unit unit) {
         HeatSource source = unit.matched().source();
-        return source.kind().fillsByPlaces() ? Math.max(1, unit.matched().blank().ovenPlaces()) : 1;
+        return source.kind().fillsByPlaces()
+                ? Math.max(1, unit.matched().blank().ovenPlaces())
+                : 1;
     }
 }

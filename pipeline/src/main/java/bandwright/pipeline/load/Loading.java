@@ -17,10 +17,9 @@ public final class Loading {
     /** Every unit ends in exactly one load. */
     public static List<Load> all(List<Unit> units, Rulebook rules) {
         Map<Likeness, List<Unit>> alike = new LinkedHashMap<>();
-        units.stream()
-                .sorted(Urgency.OF_UNIT)
-                .forEach(unit -> alike.computeIfAbsent(Likeness.of(unit), key -> new ArrayList<>())
-                        .add(unit));
+        units.stream().sorted(Urgency.OF_UNIT).forEach(unit -> alike.computeIfAbsent(
+                        Likeness.of(unit), key -> new ArrayList<>())
+                .add(unit));
         List<Series> waiting = new ArrayList<>();
         alike.forEach((likeness, pieces) -> waiting.add(new Series(likeness, pieces)));
         return new Day(waiting).loads();

@@ -28,7 +28,6 @@ final class Series {
         return first.source();
     }
 
-
     boolean isDone() {
         return loads.isEmpty();
     }

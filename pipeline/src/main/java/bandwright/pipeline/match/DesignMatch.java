@@ -77,7 +77,8 @@ final class DesignMatch {
 
     private static List<Picked> found(List<Outcome<Picked>> pictures) {
         return pictures.stream()
-                .flatMap(picture -> picture instanceof Outcome.Made<Picked> made ? Stream.of(made.value()) : Stream.of())
+                .flatMap(
+                        picture -> picture instanceof Outcome.Made<Picked> made ? Stream.of(made.value()) : Stream.of())
                 .toList();
     }
 

@@ -30,7 +30,8 @@ final class HeatMatch {
 
     Outcome<Chosen> forRow(Blank blank, String wish) {
         return answers.computeIfAbsent(
-                new Asked(blank.sku(), Names.fold(wish)), asked -> asked.wish().isEmpty() ? any(blank) : wished(blank, wish));
+                new Asked(blank.sku(), Names.fold(wish)),
+                asked -> asked.wish().isEmpty() ? any(blank) : wished(blank, wish));
     }
 
     private Outcome<Chosen> any(Blank blank) {

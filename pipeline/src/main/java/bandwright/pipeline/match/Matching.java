@@ -47,16 +47,10 @@ public final class Matching {
     }
 
     private Outcome<MatchedLine> matched(OrderLine line) {
-        return blank(line)
-                .then(blank -> heat.forRow(blank, line.heatSource())
-                        .then(chosen -> designs.forRow(line, blank, chosen.source())
-                                .then(picked -> Outcome.made(new MatchedLine(
-                                        line,
-                                        blank,
-                                        chosen.source(),
-                                        chosen.setting(),
-                                        picked.design(),
-                                        picked.artwork())))));
+        return blank(line).then(blank -> heat.forRow(blank, line.heatSource())
+                .then(chosen -> designs.forRow(line, blank, chosen.source())
+                        .then(picked -> Outcome.made(new MatchedLine(
+                                line, blank, chosen.source(), chosen.setting(), picked.design(), picked.artwork())))));
     }
 
     private Outcome<Blank> blank(OrderLine line) {

@@ -28,6 +28,7 @@ final class Variants {
     }
 
     private static double ratio(Picked variant) {
-        return Math.log((double) variant.artwork().shownWidth() / variant.artwork().shownHeight());
+        return Math.log(
+                (double) variant.artwork().shownWidth() / variant.artwork().shownHeight());
     }
 }

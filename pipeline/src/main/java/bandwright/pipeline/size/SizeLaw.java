@@ -35,14 +35,9 @@ final class SizeLaw {
     }
 
     Outcome<Sized> of(MatchedLine line) {
-        return band(line).then(band -> picture(line, band)
-                .then(printed -> rooms(line, printed)
-                        .then(rooms -> Outcome.made(new Sized(
-                                band,
-                                printed.transfer(),
-                                rooms,
-                                printed.fit().ppi(),
-                                notes(line, band, printed.fit()))))));
+        return band(line).then(band -> picture(line, band).then(printed -> rooms(line, printed)
+                .then(rooms -> Outcome.made(new Sized(
+                        band, printed.transfer(), rooms, printed.fit().ppi(), notes(line, band, printed.fit()))))));
     }
 
     private static Outcome<Band> band(MatchedLine line) {
@@ -74,10 +69,7 @@ final class SizeLaw {
         }
         if (answer.rooms().isEmpty()) {
             return Outcome.held(new SizeReason.TooLargeForPaper(
-                    line.blank().sku(),
-                    transfer.width().plus(flag.inkReach()),
-                    transfer.height(),
-                    answer.largest()));
+                    line.blank().sku(), transfer.width().plus(flag.inkReach()), transfer.height(), answer.largest()));
         }
         Optional<Printer> byProfile = answer.rooms().stream()
                 .map(PaperRoom::printer)
@@ -112,6 +104,11 @@ final class SizeLaw {
                     case MAX_BAND_HEIGHT -> Words.say("size.limited.height");
                     case MAX_BAND_WIDTH -> Words.say("size.limited.width");
                 };
-        return Words.say("note.limited", source, side, limit.given().mm2(), limit.wanted().mm2());
+        return Words.say(
+                "note.limited",
+                source,
+                side,
+                limit.given().mm2(),
+                limit.wanted().mm2());
     }
 }

@@ -98,8 +98,7 @@ public sealed interface SizeReason extends Reason {
 
         @Override
         public String message() {
-            return Words.say(
-                    "held.crop-large.message", picture, Figures.percentUp(crop), sku, Figures.percent(limit));
+            return Words.say("held.crop-large.message", picture, Figures.percentUp(crop), sku, Figures.percent(limit));
         }
 
         @Override
@@ -137,7 +136,8 @@ public sealed interface SizeReason extends Reason {
      *
      * @param largest the sheet with the most room; empty where no printer takes any of the wanted papers
      */
-    record TooLargeForPaper(String sku, Length width, Length height, Optional<PaperRoom> largest) implements SizeReason {
+    record TooLargeForPaper(String sku, Length width, Length height, Optional<PaperRoom> largest)
+            implements SizeReason {
         @Override
         public String code() {
             return "too-large-for-paper";

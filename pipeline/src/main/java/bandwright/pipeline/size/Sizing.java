@@ -32,8 +32,7 @@ public final class Sizing {
     }
 
     /** What makes two rows alike to this stage. */
-    private record Alike(
-            Blank blank, HeatSource source, PressSetting setting, Design design, ArtworkFile artwork) {
+    private record Alike(Blank blank, HeatSource source, PressSetting setting, Design design, ArtworkFile artwork) {
         static Alike of(MatchedLine line) {
             return new Alike(line.blank(), line.source(), line.setting(), line.design(), line.artwork());
         }
@@ -54,8 +53,7 @@ public final class Sizing {
                 sizing.addUnits(line, sized.value(), made);
             } else {
                 OrderLine row = line.line();
-                held.add(new HeldRow(
-                        row.row(), row.order(), row.quantity(), ((Outcome.Held<Sized>) outcome).reason()));
+                held.add(new HeldRow(row.row(), row.order(), row.quantity(), ((Outcome.Held<Sized>) outcome).reason()));
             }
         }
         return new Split<>(made, held);

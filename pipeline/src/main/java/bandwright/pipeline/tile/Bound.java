@@ -2,6 +2,7 @@ package bandwright.pipeline.tile;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.LongToDoubleFunction;
 
@@ -27,7 +28,7 @@ final class Bound {
     static int sheets(Job job) {
         List<Kind> kinds =
                 job.kinds().stream().filter(kind -> kind.copies() > 0).toList();
-        TreeSet<Long> sides = new TreeSet<>();
+        Set<Long> sides = new TreeSet<>();
         for (Kind kind : kinds) {
             sides.add(kind.longSide());
             sides.add(kind.shortSide());
@@ -72,11 +73,11 @@ final class Bound {
         return sum;
     }
 
-    private static List<LongToDoubleFunction> functions(long length, TreeSet<Long> sides) {
+    private static List<LongToDoubleFunction> functions(long length, Set<Long> sides) {
         List<LongToDoubleFunction> functions = new ArrayList<>();
         functions.add(x -> (double) x / length);
-        TreeSet<Long> thresholds = new TreeSet<>();
-        TreeSet<Long> roundings = new TreeSet<>();
+        Set<Long> thresholds = new TreeSet<>();
+        Set<Long> roundings = new TreeSet<>();
         for (long side : sides) {
             thresholds.add(side);
             thresholds.add(length - side + 1);
@@ -91,7 +92,7 @@ final class Bound {
         return functions;
     }
 
-    private static List<Long> picked(TreeSet<Long> values, long most) {
+    private static List<Long> picked(Set<Long> values, long most) {
         List<Long> all = values.stream().filter(v -> v >= 1 && v <= most).toList();
         if (all.size() <= MOST_THRESHOLDS) {
             return all;
@@ -115,14 +116,17 @@ final class Bound {
     static double rounding(long x, long k, long length) {
         long whole = length / k;
         if (2 * x > length) {
-            return (double) (whole - (length - x) / k) / whole;
+            long leaves = (length - x) / k;
+            return (double) (whole - leaves) / whole;
         }
-        return 2 * x == length ? 0.5 : (double) (x / k) / whole;
+        long fits = x / k;
+        return 2 * x == length ? 0.5 : (double) fits / whole;
     }
 
     /** Lengths in (k + 1)-ths of C, rounded down to k-ths. */
     static double parts(long x, int k, long length) {
         long scaled = (k + 1) * x;
-        return scaled % length == 0 ? (double) x / length : (double) (scaled / length) / k;
+        long reached = scaled / length;
+        return scaled % length == 0 ? (double) x / length : (double) reached / k;
     }
 }

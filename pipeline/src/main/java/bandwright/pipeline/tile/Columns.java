@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
  */
 final class Columns {
     private static final double[] ROUND_UP_FROM = {1, 0.7, 0.5, 0.3};
+    private static final List<Board.Rule> RULES = List.of(Board.Rule.values());
     private static final int FILLS_A_ROUND = 24;
     private final Job job;
     private final int[] kinds;
@@ -48,7 +49,7 @@ final class Columns {
                 new int[(int) Math.max(1, job.area() / job.kinds().get(kind).area())];
         Arrays.fill(order, kind);
         Layout best = new Layout(List.of());
-        for (Board.Rule rule : Board.Rule.values()) {
+        for (Board.Rule rule : RULES) {
             int[] left = new int[job.kinds().size()];
             left[kind] = order.length;
             board.fill(order, order.length, left, rule);
@@ -76,7 +77,7 @@ final class Columns {
             }
         }
         master.solve();
-        return whole(start, atLeast, most / 2);
+        return whole(start, atLeast, most);
     }
 
     /** The least sheets that the layouts found can do with, were parts of sheets allowed. */
@@ -131,7 +132,7 @@ final class Columns {
                 .sorted(Comparator.comparingDouble((Integer k) -> -keys[k]).thenComparing(k -> k))
                 .flatMapToInt(k -> IntStream.generate(() -> k).limit(copiesOf(k, n)))
                 .toArray();
-        board.fill(order, order.length, left, Board.Rule.values()[n % 4]);
+        board.fill(order, order.length, left, RULES.get(n % RULES.size()));
         return board.layout();
     }
 

@@ -108,7 +108,7 @@ final class FreeBoard implements Board {
         for (int c = 0; c < 4; c++) {
             long x = (c & 1) == 0 ? x0 : x1;
             long y = (c & 2) == 0 ? y0 : y1;
-            if ((c & 1) != 0 && x1 == x0 || (c & 2) != 0 && y1 == y0) {
+            if (((c & 1) != 0 && x1 == x0) || ((c & 2) != 0 && y1 == y0)) {
                 continue;
             }
             int hit = hit(pose, x, y);

@@ -145,7 +145,7 @@ final class Master {
             if (column[i] > EPS) {
                 double ratio = Math.max(0, amount[i]) / column[i];
                 boolean tied = leaves >= 0 && Math.abs(ratio - least) <= EPS;
-                if (leaves < 0 || ratio < least - EPS || tied && basis[i] < basis[leaves]) {
+                if (leaves < 0 || ratio < least - EPS || (tied && basis[i] < basis[leaves])) {
                     least = ratio;
                     leaves = i;
                 }

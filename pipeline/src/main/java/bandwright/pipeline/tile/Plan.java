@@ -20,7 +20,7 @@ record Plan(List<Batch> batches) {
     boolean isBetterThan(Plan other) {
         int mine = sheets();
         int others = other.sheets();
-        return mine < others || mine == others && batches.size() < other.batches.size();
+        return mine < others || (mine == others && batches.size() < other.batches.size());
     }
 
     Plan and(Plan other) {

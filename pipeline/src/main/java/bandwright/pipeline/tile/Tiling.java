@@ -17,8 +17,8 @@ import java.util.Set;
 /**
  * On which sheet every transfer lies, with as few sheets as possible.
  *
- * <p>Twelve coasters of 110 x 110 mm and four mug wraps of 212 x 95 mm need six sheets of letter paper; which of the
- * equal coasters lies where follows the order of the loads.
+ * <p>Twenty mug wraps of 212.73 x 95.25 mm need ten sheets of letter paper, two upright on each; which of the equal
+ * wraps lies where follows the order of the loads.
  */
 public final class Tiling {
     private final Shop shop;

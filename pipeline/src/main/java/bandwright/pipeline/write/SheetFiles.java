@@ -40,7 +40,10 @@ public record SheetFiles(List<SheetFile> files, List<SheetPage> pages) {
                 files.add(file(tiled, part, numbers));
                 for (int i = 0; i < part.size(); i++) {
                     int sheet = part.get(i);
-                    pages[sheet] = new SheetPage(files.get(files.size() - 1).name(), i + 1, tiled.sheets().get(sheet));
+                    pages[sheet] = new SheetPage(
+                            files.get(files.size() - 1).name(),
+                            i + 1,
+                            tiled.sheets().get(sheet));
                 }
             }
         }

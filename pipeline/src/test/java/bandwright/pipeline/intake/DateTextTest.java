@@ -13,10 +13,25 @@ class DateTextTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "2026-03-02", "2026-03-02T14:05:00Z", "2026-03-02T14:05:00.123+01:00", "2026-03-02 14:05:00 UTC",
-                "2026/3/2", "2026.03.02", "20260302", "2 March 2026", "2nd of March, 2026", "02-Mar-2026", "02-mar-26",
-                "2. March 2026", "Mar 2, 2026", "March 2nd, 2026", "Mon, Mar 2, 2026", "Monday 2 March 2026",
-                "Mar 2, 2026 at 2:05 PM", "2026-Mar-02", "2 MAR 2026 14:05"
+                "2026-03-02",
+                "2026-03-02T14:05:00Z",
+                "2026-03-02T14:05:00.123+01:00",
+                "2026-03-02 14:05:00 UTC",
+                "2026/3/2",
+                "2026.03.02",
+                "20260302",
+                "2 March 2026",
+                "2nd of March, 2026",
+                "02-Mar-2026",
+                "02-mar-26",
+                "2. March 2026",
+                "Mar 2, 2026",
+                "March 2nd, 2026",
+                "Mon, Mar 2, 2026",
+                "Monday 2 March 2026",
+                "Mar 2, 2026 at 2:05 PM",
+                "2026-Mar-02",
+                "2 MAR 2026 14:05"
             })
     void aFormThatCanMeanOneDayIsRead(String text) {
         assertThat(DateText.readings(text, Optional.empty())).containsExactly(LocalDate.of(2026, 3, 2));
@@ -33,7 +48,9 @@ class DateTextTest {
         "05/05/2026, 2026-05-05"
     })
     void digitsAloneHaveEveryReading(String text, String days) {
-        assertThat(DateText.readings(text, Optional.empty())).map(LocalDate::toString).containsExactly(days.split(" "));
+        assertThat(DateText.readings(text, Optional.empty()))
+                .map(LocalDate::toString)
+                .containsExactly(days.split(" "));
     }
 
     @ParameterizedTest
@@ -54,7 +71,8 @@ class DateTextTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"soon", "2026-02-30", "46083", "2026", "30 Febuary 2026", "Friday", "1/2", "0/0/0000", "14:05"})
+    @ValueSource(
+            strings = {"soon", "2026-02-30", "46083", "2026", "30 Febuary 2026", "Friday", "1/2", "0/0/0000", "14:05"})
     void otherTextIsNoDay(String text) {
         assertThat(DateText.readings(text, Optional.empty())).isEmpty();
     }

@@ -44,7 +44,8 @@ class InboxTest {
     @Test
     void aFileNamedTwiceIsReadOnce() throws Exception {
         Path file = Files.createFile(folder.resolve("a.csv"));
-        assertThat(names(file, folder, folder.resolve("../" + folder.getFileName() + "/a.csv"))).containsExactly("a.csv");
+        assertThat(names(file, folder, folder.resolve("../" + folder.getFileName() + "/a.csv")))
+                .containsExactly("a.csv");
     }
 
     @Test

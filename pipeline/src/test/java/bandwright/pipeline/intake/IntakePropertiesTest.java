@@ -23,10 +23,32 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What holds for any inbox: nothing is lost, nothing is read twice, nothing breaks the reader. */
 class IntakePropertiesTest {
     private static final List<String> WORDS = List.of(
-            "", " ", "Q1", "Q2", "0071", "MUG-11-W", "heron", "3", "0", "2.5", "02/03/2026", "2026-03-02", "Cancelled",
-            "soon", "-", "#N/A", "Order", "For Ada", "yes", "a;b", "x|y", "\"", "two\nlines", "1234567890123456789");
-    private static final List<String> HEADERS =
-            List.of("Order", "SKU", "Qty", "Ship By", "Status", "Product", "Personalisation", "Line", "Site", "?", "SKU");
+            "",
+            " ",
+            "Q1",
+            "Q2",
+            "0071",
+            "MUG-11-W",
+            "heron",
+            "3",
+            "0",
+            "2.5",
+            "02/03/2026",
+            "2026-03-02",
+            "Cancelled",
+            "soon",
+            "-",
+            "#N/A",
+            "Order",
+            "For Ada",
+            "yes",
+            "a;b",
+            "x|y",
+            "\"",
+            "two\nlines",
+            "1234567890123456789");
+    private static final List<String> HEADERS = List.of(
+            "Order", "SKU", "Qty", "Ship By", "Status", "Product", "Personalisation", "Line", "Site", "?", "SKU");
 
     @TempDir
     Path folder;
@@ -55,7 +77,9 @@ class IntakePropertiesTest {
                 .flatMap(each -> each)
                 .toList();
         assertThat(ends).as("seed %d", seed).hasSize(written).doesNotHaveDuplicates();
-        assertThat(orders.files().stream().mapToInt(InboxFile::rows).sum()).as("seed %d", seed).isEqualTo(written);
+        assertThat(orders.files().stream().mapToInt(InboxFile::rows).sum())
+                .as("seed %d", seed)
+                .isEqualTo(written);
         assertThat(Intake.read(inbox, TestRules.plain()).files()).isEqualTo(orders.files());
     }
 
@@ -77,7 +101,11 @@ class IntakePropertiesTest {
         String separator = List.of(",", ";", "\t", "|").get(random.nextInt(4));
         StringBuilder text = new StringBuilder();
         for (List<String> row : rows) {
-            text.append(String.join(separator, row.stream().map(cell -> '"' + cell.replace("\"", "\"\"") + '"').toList()))
+            text.append(String.join(
+                            separator,
+                            row.stream()
+                                    .map(cell -> '"' + cell.replace("\"", "\"\"") + '"')
+                                    .toList()))
                     .append("\r\n");
         }
         return Files.writeString(folder.resolve("f" + number + ".csv"), text);
@@ -97,15 +125,18 @@ class IntakePropertiesTest {
         SplittableRandom random = new SplittableRandom(seed);
         byte[] workbook = new WorkbookParts()
                 .strings("<si><t>heron</t></si>")
-                .sheet("Orders", row(1, "Order", "SKU", "Qty") + row(2, "Q1", "MUG", "1")
-                        + "<row r=\"3\"><c t=\"s\"><v>0</v></c><c s=\"1\"><v>46083</v></c><c><v>2</v></c></row>")
+                .sheet(
+                        "Orders",
+                        row(1, "Order", "SKU", "Qty") + row(2, "Q1", "MUG", "1")
+                                + "<row r=\"3\"><c t=\"s\"><v>0</v></c><c s=\"1\"><v>46083</v></c><c><v>2</v></c></row>")
                 .bytes();
         byte[] csv = "Order,SKU,Qty\n\"Q1\",MUG,1\nQ2,\"MU\"\"G\",2\n".getBytes(StandardCharsets.UTF_8);
         for (int i = 0; i < 40; i++) {
             byte[] damaged = damaged(i % 3 == 0 ? csv : workbook, random);
             Path file = Files.write(folder.resolve("damaged.xlsx"), damaged);
             Orders orders = Intake.read(List.of(file), TestRules.plain());
-            assertThat(orders.files()).as("seed %d, %d", seed, i).isNotEmpty().allSatisfy(each -> assertThat(each.message())
+            assertThat(orders.files()).as("seed %d, %d", seed, i).isNotEmpty().allSatisfy(each -> assertThat(
+                            each.message())
                     .doesNotContain("\n", "java", "Exception"));
         }
     }
@@ -115,8 +146,9 @@ class IntakePropertiesTest {
     @MethodSource("seeds")
     void noDamageToAPartBreaksTheReader(long seed) throws IOException {
         SplittableRandom random = new SplittableRandom(seed);
-        String sheet = "<worksheet><sheetData><row r=\"1\"><c r=\"A1\" t=\"s\"><v>0</v></c><c t=\"inlineStr\"><is><t>SKU</t></is></c></row>"
-                + "<row r=\"2\"><c r=\"A2\" s=\"1\"><v>46083</v></c><c r=\"B2\" t=\"b\"><v>1</v></c></row></sheetData></worksheet>";
+        String sheet =
+                "<worksheet><sheetData><row r=\"1\"><c r=\"A1\" t=\"s\"><v>0</v></c><c t=\"inlineStr\"><is><t>SKU</t></is></c></row>"
+                        + "<row r=\"2\"><c r=\"A2\" s=\"1\"><v>46083</v></c><c r=\"B2\" t=\"b\"><v>1</v></c></row></sheetData></worksheet>";
         String styles = "<styleSheet><numFmts><numFmt numFmtId=\"164\" formatCode=\"00000\"/></numFmts><cellXfs>"
                 + "<xf numFmtId=\"0\"/><xf numFmtId=\"14\"/></cellXfs></styleSheet>";
         Rulebook rules = TestRules.plain();
@@ -127,7 +159,9 @@ class IntakePropertiesTest {
                     .part("xl/worksheets/sheet1.xml", i % 2 == 0 ? damaged(sheet, random) : sheet)
                     .part("xl/styles.xml", i % 2 == 1 ? damaged(styles, random) : styles)
                     .write(folder.resolve("damaged.xlsx"));
-            assertThat(Intake.read(List.of(file), rules).files()).as("seed %d, %d", seed, i).isNotEmpty();
+            assertThat(Intake.read(List.of(file), rules).files())
+                    .as("seed %d, %d", seed, i)
+                    .isNotEmpty();
         }
     }
 

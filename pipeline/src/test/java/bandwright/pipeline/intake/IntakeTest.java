@@ -18,7 +18,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class IntakeTest {
-    private static final String HEADER = "Order #,SKU,Design,Qty,Ship By,Status,Product,Personalisation,Site,Text: Name\n";
+    private static final String HEADER =
+            "Order #,SKU,Design,Qty,Ship By,Status,Product,Personalisation,Site,Text: Name\n";
 
     @TempDir
     Path folder;
@@ -38,17 +39,19 @@ class IntakeTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "',MUG,heron,1,,,,,,'             | order-missing     | The row has no order number.",
-        "'#N/A,MUG,heron,1,,,,,,'         | order-missing     | The order number is #N/A: a formula that failed.",
-        "'-,MUG,heron,1,,,,,,'            | order-missing     | The row has no order number.",
-        "'Q1,MUG,heron,,,,,,,'            | quantity-unclear  | The quantity is empty.",
-        "'Q1,MUG,heron,2.5,,,,,,'         | quantity-unclear  | '\"2.5\" is not a whole number from 1 to 500.'",
-        "'Q1,MUG,heron,1,02/03/2026,,,,,' | date-unclear      | '\"02/03/2026\" can be 3 February 2026 or 2 March 2026.'",
-        "'Q1,MUG,heron,1,soon,,,,,'       | date-unclear      | '\"soon\" is not a date.'",
-        "'Q1,MUG,heron,1,,,,For Ada,,'    | not-yet           | 'The row has a personalisation, which isn''t read yet.'",
-        "'Q1,,heron,1,,,Tern mug,,,'      | not-yet           | 'The row names a product without a SKU; products aren''t looked up yet.'",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "',MUG,heron,1,,,,,,'             | order-missing     | The row has no order number.",
+                "'#N/A,MUG,heron,1,,,,,,'         | order-missing     | The order number is #N/A: a formula that failed.",
+                "'-,MUG,heron,1,,,,,,'            | order-missing     | The row has no order number.",
+                "'Q1,MUG,heron,,,,,,,'            | quantity-unclear  | The quantity is empty.",
+                "'Q1,MUG,heron,2.5,,,,,,'         | quantity-unclear  | '\"2.5\" is not a whole number from 1 to 500.'",
+                "'Q1,MUG,heron,1,02/03/2026,,,,,' | date-unclear      | '\"02/03/2026\" can be 3 February 2026 or 2 March 2026.'",
+                "'Q1,MUG,heron,1,soon,,,,,'       | date-unclear      | '\"soon\" is not a date.'",
+                "'Q1,MUG,heron,1,,,,For Ada,,'    | not-yet           | 'The row has a personalisation, which isn''t read yet.'",
+                "'Q1,,heron,1,,,Tern mug,,,'      | not-yet           | 'The row names a product without a SKU; products aren''t looked up yet.'",
+            })
     void aRowThatIsUnclearIsHeldWithACure(String cells, String code, String message) throws Exception {
         HeldRow held = onlyHeld(HEADER + cells + "\n");
         assertThat(held.reason().code()).isEqualTo(code);
@@ -68,7 +71,9 @@ class IntakeTest {
     @Test
     void aCancelledRowIsSkippedWhateverElseIsWrong() throws Exception {
         Orders orders = csv(HEADER + "Q1,MUG,heron,2,,CANCELLED ,,,,\nQ2,,,none,soon,refunded,,x,,\n");
-        assertThat(orders.skipped()).extracting(row -> row.code() + row.pieces()).containsExactly("cancelled2", "cancelled0");
+        assertThat(orders.skipped())
+                .extracting(row -> row.code() + row.pieces())
+                .containsExactly("cancelled2", "cancelled0");
         assertThat(orders.held()).isEmpty();
     }
 
@@ -80,12 +85,21 @@ class IntakeTest {
     @Test
     void linesAreCountedPerOrderOverAllSheetsAndKeepTheirNumbers() throws Exception {
         Path file = new WorkbookParts()
-                .sheet("One", row(1, "Order", "SKU", "Qty", "Line") + row(2, "Q1", "A", "1", "") + row(3, "Q2", "A", "1", "")
-                        + row(4, "Q1", "B", "bad", ""))
-                .sheet("Two", row(1, "Order", "SKU", "Qty", "Line") + row(2, "Q1", "C", "1", "") + row(3, "Q1", "D", "1", "9"))
+                .sheet(
+                        "One",
+                        row(1, "Order", "SKU", "Qty", "Line")
+                                + row(2, "Q1", "A", "1", "")
+                                + row(3, "Q2", "A", "1", "")
+                                + row(4, "Q1", "B", "bad", ""))
+                .sheet(
+                        "Two",
+                        row(1, "Order", "SKU", "Qty", "Line")
+                                + row(2, "Q1", "C", "1", "")
+                                + row(3, "Q1", "D", "1", "9"))
                 .write(folder.resolve("a.xlsx"));
         Orders orders = Intake.read(List.of(file), TestRules.plain());
-        assertThat(orders.lines()).extracting(line -> line.order() + "-" + line.line() + line.sku())
+        assertThat(orders.lines())
+                .extracting(line -> line.order() + "-" + line.line() + line.sku())
                 .containsExactly("Q1-1A", "Q2-1A", "Q1-3C", "Q1-9D");
     }
 
@@ -112,7 +126,9 @@ class IntakeTest {
     @Test
     void aNumberThatLostItsDigitsIsHeld() throws Exception {
         String cells = "<row r=\"2\"><c><v>114736829102938475</v></c><c t=\"inlineStr\"><is><t>MUG</t></is></c></row>";
-        Path file = new WorkbookParts().sheet("Orders", row(1, "Order", "SKU") + cells).write(folder.resolve("a.xlsx"));
+        Path file = new WorkbookParts()
+                .sheet("Orders", row(1, "Order", "SKU") + cells)
+                .write(folder.resolve("a.xlsx"));
         HeldRow held = Intake.read(List.of(file), TestRules.plain()).held().get(0);
         assertThat(held.reason().code()).isEqualTo("number-damaged");
         assertThat(held.column()).isEqualTo("Order");
@@ -126,10 +142,13 @@ class IntakeTest {
                 .sheet("Old", "state=\"hidden\"", row(1, "Order", "SKU") + row(2, "Q0", "MUG"))
                 .write(folder.resolve("a.xlsx"));
         Orders orders = Intake.read(List.of(file), TestRules.plain());
-        assertThat(orders.files()).extracting(each -> each.sheet().orElse("") + " " + each.state().word() + " " + each.rows())
+        assertThat(orders.files())
+                .extracting(each -> each.sheet().orElse("") + " " + each.state().word() + " " + each.rows())
                 .containsExactly("Notes not orders 0", "Orders read 1", "Old hidden 0");
         assertThat(orders.unread()).isEmpty();
-        assertThat(orders.lines()).extracting(line -> line.row().from()).hasToString("[From[file=a.xlsx, sheet=Optional[Orders], row=5]]");
+        assertThat(orders.lines())
+                .extracting(line -> line.row().from())
+                .hasToString("[From[file=a.xlsx, sheet=Optional[Orders], row=5]]");
     }
 
     @Test
@@ -138,10 +157,12 @@ class IntakeTest {
         Path bad = Files.write(folder.resolve("b.xlsx"), new byte[] {'P', 'K', 3, 4, 0});
         Path good = Files.writeString(folder.resolve("c.csv"), "Order,SKU\nQ1,MUG\n");
         Orders orders = Intake.read(List.of(none, bad, folder.resolve("gone.csv"), good), TestRules.plain());
-        assertThat(orders.files()).extracting(file -> file.state().word())
+        assertThat(orders.files())
+                .extracting(file -> file.state().word())
                 .containsExactly("not orders", "unreadable", "unreadable", "read");
         assertThat(orders.unread()).extracting(InboxFile::file).containsExactly("a.csv", "b.xlsx", "gone.csv");
-        assertThat(orders.unread()).allSatisfy(file -> assertThat(file.message()).matches("[^\\n]+[.] [^\\n]+[.]"));
+        assertThat(orders.unread())
+                .allSatisfy(file -> assertThat(file.message()).matches("[^\\n]+[.] [^\\n]+[.]"));
         assertThat(orders.lines()).hasSize(1);
     }
 
@@ -150,7 +171,8 @@ class IntakeTest {
         Files.createDirectories(folder.resolve("fair"));
         Path one = Files.writeString(folder.resolve("a.csv"), "Order,SKU\nQ1,MUG\n");
         Path two = Files.writeString(folder.resolve("fair").resolve("a.csv"), "Order,SKU\nQ1,MUG\n");
-        assertThat(Intake.read(List.of(one, two), TestRules.plain()).files()).extracting(InboxFile::file)
+        assertThat(Intake.read(List.of(one, two), TestRules.plain()).files())
+                .extracting(InboxFile::file)
                 .containsExactly(one.toString(), two.toString());
     }
 
@@ -160,13 +182,19 @@ class IntakeTest {
                 TestRules.PLAIN,
                 TestRules.site("Harbour Fair", "", "dmy", '.'),
                 TestRules.site("Choir Stall", "choir*.c?v", "mdy", '.'));
-        Path choir = Files.writeString(folder.resolve("Choir-May.csv"), "Order,SKU,Ship By,Site\nQ1,MUG,02/03/2026,\nQ2,MUG,02/03/2026,harbour fair\nQ3,MUG,3 Mar 2026,Rowing Club\n");
+        Path choir = Files.writeString(
+                folder.resolve("Choir-May.csv"),
+                "Order,SKU,Ship By,Site\nQ1,MUG,02/03/2026,\nQ2,MUG,02/03/2026,harbour fair\nQ3,MUG,3 Mar 2026,Rowing Club\n");
         Path fair = Files.writeString(folder.resolve("fair.csv"), "Ticket;Ware;Ship By\nQ4;MUG;02/03/2026\n");
         Path plain = Files.writeString(folder.resolve("plain.csv"), "Order,SKU,Ship By\nQ5,MUG,02/03/2026\n");
         Orders orders = Intake.read(List.of(choir, fair, plain), rules);
-        assertThat(orders.lines()).extracting(line -> line.order() + " " + line.site() + " " + line.shipBy().orElseThrow())
+        assertThat(orders.lines())
+                .extracting(line ->
+                        line.order() + " " + line.site() + " " + line.shipBy().orElseThrow())
                 .containsExactly(
-                        "Q1 Choir Stall 2026-02-03", "Q2 Harbour Fair 2026-03-02", "Q3 Rowing Club 2026-03-03",
+                        "Q1 Choir Stall 2026-02-03",
+                        "Q2 Harbour Fair 2026-03-02",
+                        "Q3 Rowing Club 2026-03-03",
                         "Q4 Harbour Fair 2026-03-02");
         assertThat(orders.held()).extracting(HeldRow::order).containsExactly("Q5");
         assertThat(orders.files()).extracting(InboxFile::site).containsExactly("Choir Stall", "Harbour Fair", "");
@@ -176,7 +204,12 @@ class IntakeTest {
     void aSitesHeaderRowIsTheOneShown() throws Exception {
         var site = TestRules.site("", "", "", '.', java.util.OptionalInt.of(2), List.of(), false);
         Path file = Files.writeString(folder.resolve("a.csv"), "Order,SKU\nOrder,Blank\nQ1,MUG\n");
-        assertThat(Intake.read(List.of(file), TestRules.with(site)).lines().get(0).row().header().texts())
+        assertThat(Intake.read(List.of(file), TestRules.with(site))
+                        .lines()
+                        .get(0)
+                        .row()
+                        .header()
+                        .texts())
                 .containsExactly("Order", "Blank");
     }
 

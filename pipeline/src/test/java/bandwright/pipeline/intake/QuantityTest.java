@@ -15,7 +15,8 @@ class QuantityTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "0", "0.0", "-1", "2.5", "501", "1,000", "two", "3 pcs", "1e2", "99999999999", "٣", "3,0"})
+    @ValueSource(
+            strings = {"", "0", "0.0", "-1", "2.5", "501", "1,000", "two", "3 pcs", "1e2", "99999999999", "٣", "3,0"})
     void othersAreUnclear(String text) {
         assertThat(Quantity.parse(text, '.', 500)).isEmpty();
     }

@@ -285,13 +285,11 @@ public final class TestShop {
     }
 
     public static Printer printer(String id, ColourBy colour, List<String> papers) {
-        return new Printer(
-                id, papers, MirrorBy.FILE, colour, Optional.empty(), Intent.RELATIVE_COLORIMETRIC, 1, 1, "");
+        return new Printer(id, papers, MirrorBy.FILE, colour, Optional.empty(), Intent.RELATIVE_COLORIMETRIC, 1, 1, "");
     }
 
     public static ArtworkFile artwork(String name, int width, int height) {
-        return new ArtworkFile(
-                name, Path.of(name), 1000, ArtworkFile.Kind.PNG, width, height, Orientation.TOP_LEFT);
+        return new ArtworkFile(name, Path.of(name), 1000, ArtworkFile.Kind.PNG, width, height, Orientation.TOP_LEFT);
     }
 
     public static OrderLine line(String order, String sku, String design, int quantity) {

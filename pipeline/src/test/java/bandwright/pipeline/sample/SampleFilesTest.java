@@ -26,7 +26,9 @@ final class SampleFilesTest {
         assertThat(SAMPLE.resolve("weekend-orders.xlsx")).isRegularFile();
         for (String picture : new String[] {"tern.jpg", "storm-lamp.png", "choir.png"}) {
             Path path = Path.of("artwork", picture);
-            assertThat(difference(SAMPLE.resolve(path), fresh.resolve(path))).as(picture).isLessThan(1);
+            assertThat(difference(SAMPLE.resolve(path), fresh.resolve(path)))
+                    .as(picture)
+                    .isLessThan(1);
         }
     }
 

@@ -22,18 +22,142 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** Writes inbox-sample: a weekend of invented orders at the Quillmoor Lighthouse Trust's gift shop. */
 final class SampleInbox {
     private static final List<String> HEADERS = List.of(
-            "Order Number", "Order Date", "Ship By", "Buyer Name", "Ship To", "Street", "City", "Postcode", "Country",
-            "SKU", "Design", "Qty", "Gift", "Gift Message");
+            "Order Number",
+            "Order Date",
+            "Ship By",
+            "Buyer Name",
+            "Ship To",
+            "Street",
+            "City",
+            "Postcode",
+            "Country",
+            "SKU",
+            "Design",
+            "Qty",
+            "Gift",
+            "Gift Message");
 
     private static final List<List<Object>> ORDERS = List.of(
-            row("Q1042", 27, 4, "Ada Fennimore", "Ada Fennimore", "3 Gannet Steps", "Quillmoor", "QM1 4TL", "United Kingdom", "MUG-11-W", "tern", 2, "", ""),
-            row("Q1042", 27, 4, "Ada Fennimore", "Ada Fennimore", "3 Gannet Steps", "Quillmoor", "QM1 4TL", "United Kingdom", "COAST-S", "lamp", 4, "", ""),
-            row("Q1043", 27, 4, "Jonah Pellow", "Jonah Pellow", "The Old Signal House, Wrack Lane", "Nether Skerry", "NS8 2QD", "United Kingdom", "MUG-15-W", "tern", 1, "", ""),
-            row("Q1044", 27, 5, "Morwenna Tidewell", "Perran Tidewell", "11 Ropewalk", "Quillmoor", "QM2 9AA", "United Kingdom", "STEIN-16-F", "lamp", 1, "yes", "To the best bass in the choir. Sing on!"),
-            row("Q1045", 28, 5, "Ingrid Solberg-Hale", "Ingrid Solberg-Hale", "Kirkegata 14", "Bergvik", "5003", "Norway", "MUG-11-GL", "choir", 2, "", ""),
-            row("Q1046", 28, 5, "Tobias Wren", "Tobias Wren", "Flat 2, 40 Beacon Row", "Quillmoor", "QM1 1LH", "United Kingdom", "MUG-11-WH", "choir", 1, "", ""),
-            row("Q1047", 28, 6, "Quillmoor Rowing Club", "Boathouse steward", "Slipway 1", "Quillmoor", "QM1 7RC", "United Kingdom", "TUM-20-W", "lamp", 3, "", ""),
-            row("Q1048", 28, 6, "Elspeth Carrow", "Elspeth Carrow", "7 Lampmakers Court", "Saltby", "SB3 6EH", "United Kingdom", "CAMP-12-E", "lamp", 2, "", ""));
+            row(
+                    "Q1042",
+                    27,
+                    4,
+                    "Ada Fennimore",
+                    "Ada Fennimore",
+                    "3 Gannet Steps",
+                    "Quillmoor",
+                    "QM1 4TL",
+                    "United Kingdom",
+                    "MUG-11-W",
+                    "tern",
+                    2,
+                    "",
+                    ""),
+            row(
+                    "Q1042",
+                    27,
+                    4,
+                    "Ada Fennimore",
+                    "Ada Fennimore",
+                    "3 Gannet Steps",
+                    "Quillmoor",
+                    "QM1 4TL",
+                    "United Kingdom",
+                    "COAST-S",
+                    "lamp",
+                    4,
+                    "",
+                    ""),
+            row(
+                    "Q1043",
+                    27,
+                    4,
+                    "Jonah Pellow",
+                    "Jonah Pellow",
+                    "The Old Signal House, Wrack Lane",
+                    "Nether Skerry",
+                    "NS8 2QD",
+                    "United Kingdom",
+                    "MUG-15-W",
+                    "tern",
+                    1,
+                    "",
+                    ""),
+            row(
+                    "Q1044",
+                    27,
+                    5,
+                    "Morwenna Tidewell",
+                    "Perran Tidewell",
+                    "11 Ropewalk",
+                    "Quillmoor",
+                    "QM2 9AA",
+                    "United Kingdom",
+                    "STEIN-16-F",
+                    "lamp",
+                    1,
+                    "yes",
+                    "To the best bass in the choir. Sing on!"),
+            row(
+                    "Q1045",
+                    28,
+                    5,
+                    "Ingrid Solberg-Hale",
+                    "Ingrid Solberg-Hale",
+                    "Kirkegata 14",
+                    "Bergvik",
+                    "5003",
+                    "Norway",
+                    "MUG-11-GL",
+                    "choir",
+                    2,
+                    "",
+                    ""),
+            row(
+                    "Q1046",
+                    28,
+                    5,
+                    "Tobias Wren",
+                    "Tobias Wren",
+                    "Flat 2, 40 Beacon Row",
+                    "Quillmoor",
+                    "QM1 1LH",
+                    "United Kingdom",
+                    "MUG-11-WH",
+                    "choir",
+                    1,
+                    "",
+                    ""),
+            row(
+                    "Q1047",
+                    28,
+                    6,
+                    "Quillmoor Rowing Club",
+                    "Boathouse steward",
+                    "Slipway 1",
+                    "Quillmoor",
+                    "QM1 7RC",
+                    "United Kingdom",
+                    "TUM-20-W",
+                    "lamp",
+                    3,
+                    "",
+                    ""),
+            row(
+                    "Q1048",
+                    28,
+                    6,
+                    "Elspeth Carrow",
+                    "Elspeth Carrow",
+                    "7 Lampmakers Court",
+                    "Saltby",
+                    "SB3 6EH",
+                    "United Kingdom",
+                    "CAMP-12-E",
+                    "lamp",
+                    2,
+                    "",
+                    ""));
 
     private static final String WEB_SHOP = """
             Order ID;Date;Dispatch By;Item SKU;Artwork;Quantity;Recipient;Address 1;Town;ZIP;Country
@@ -50,8 +174,12 @@ final class SampleInbox {
     static void write(Path inbox) throws IOException {
         Path artwork = Files.createDirectories(inbox.resolve("artwork"));
         jpeg(Artist.tern().image(), artwork.resolve("tern.jpg"));
-        ImageIO.write(Artist.stormLamp().image(), "png", artwork.resolve("storm-lamp.png").toFile());
-        ImageIO.write(Artist.choir().image(), "png", artwork.resolve("choir.png").toFile());
+        ImageIO.write(
+                Artist.stormLamp().image(),
+                "png",
+                artwork.resolve("storm-lamp.png").toFile());
+        ImageIO.write(
+                Artist.choir().image(), "png", artwork.resolve("choir.png").toFile());
         Files.writeString(inbox.resolve("web-shop.csv"), WEB_SHOP, StandardCharsets.UTF_8);
         workbook(inbox.resolve("weekend-orders.xlsx"));
     }
@@ -64,7 +192,9 @@ final class SampleInbox {
         try (XSSFWorkbook book = new XSSFWorkbook();
                 OutputStream out = Files.newOutputStream(file)) {
             Sheet sheet = book.createSheet("Orders");
-            sheet.createRow(0).createCell(0).setCellValue("Quillmoor Lighthouse Trust: gift shop orders of the weekend");
+            sheet.createRow(0)
+                    .createCell(0)
+                    .setCellValue("Quillmoor Lighthouse Trust: gift shop orders of the weekend");
             CellStyle day = book.createCellStyle();
             day.setDataFormat(book.getCreationHelper().createDataFormat().getFormat("d mmm yyyy"));
             Row header = sheet.createRow(2);

@@ -111,6 +111,10 @@ final class GiftShop {
         return shop(Length.mm(2), Length.mm(4), Length.mm(14), Length.mm(30), Cutting.TRIMMER);
     }
 
+    static Shop noFlag(Length gap) {
+        return shop(Length.ZERO, gap, Length.ZERO, Length.ZERO, Cutting.SCISSORS);
+    }
+
     static Shop shop(Length border, Length gap, Length flagDepth, Length flagHeight, Cutting cutting) {
         return new Shop(
                 "Quillmoor Lighthouse Trust",
@@ -244,7 +248,7 @@ final class GiftShop {
                 Evidence.MEASURED,
                 "");
         ArtworkFile artwork = new ArtworkFile(
-                "tern.jpg", Path.of("tern.jpg"), 1, ArtworkFile.Kind.JPEG, 100, 100, Orientation.values()[0]);
+                "tern.jpg", Path.of("tern.jpg"), 1, ArtworkFile.Kind.JPEG, 100, 100, Orientation.TOP_LEFT);
         return new MatchedLine(line, blank, CLAMP, SETTING, Design.ofArtwork("tern.jpg"), artwork);
     }
 }

@@ -1,9 +1,8 @@
 package bandwright.pipeline.tile;
 
 import bandwright.rules.units.Length;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -20,25 +19,38 @@ final class Instances {
     private Instances() {}
 
     static Map<String, Job> read(String file, boolean edgeToEdge) {
+        Map<String, Job> jobs = new LinkedHashMap<>();
+        numbers(file, "bin_w").forEach((name, items) -> jobs.put(name, job(items, edgeToEdge)));
+        return jobs;
+    }
+
+    /** Bound and best known of each instance. */
+    static Map<String, int[]> bestKnown(String file) {
+        Map<String, int[]> known = new LinkedHashMap<>();
+        numbers(file, "dff_bound_R").forEach((name, rows) -> known.put(name, rows.get(0)));
+        return known;
+    }
+
+    /** The rows of each instance, from the column of that header on. */
+    private static Map<String, List<int[]>> numbers(String file, String firstColumn) {
         Map<String, List<int[]>> rows = new LinkedHashMap<>();
-        try (BufferedReader reader = new BufferedReader(new InputStreamReader(
-                Objects.requireNonNull(Instances.class.getResourceAsStream(file), file), StandardCharsets.UTF_8))) {
-            int names = List.of(reader.readLine().split(",")).indexOf("bin_w");
-            for (String line = reader.readLine(); line != null; line = reader.readLine()) {
-                String[] cells = line.split(",");
-                int[] numbers = new int[cells.length - names];
-                for (int i = 0; i < numbers.length; i++) {
-                    numbers[i] = Integer.parseInt(cells[names + i]);
-                }
-                String name = String.join(" ", List.of(cells).subList(0, names));
+        try (InputStream in = Objects.requireNonNull(Instances.class.getResourceAsStream(file), file)) {
+            List<String> lines = new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .toList();
+            int names = List.of(lines.get(0).split(",", -1)).indexOf(firstColumn);
+            for (String line : lines.subList(1, lines.size())) {
+                List<String> cells = List.of(line.split(",", -1));
+                String name = String.join(" ", cells.subList(0, names));
+                int[] numbers = cells.subList(names, cells.size()).stream()
+                        .mapToInt(Integer::parseInt)
+                        .toArray();
                 rows.computeIfAbsent(name, n -> new ArrayList<>()).add(numbers);
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        Map<String, Job> jobs = new LinkedHashMap<>();
-        rows.forEach((name, items) -> jobs.put(name, job(items, edgeToEdge)));
-        return jobs;
+        return rows;
     }
 
     /** Rows of bin_w, bin_h, item, w, h, copies. */

@@ -32,11 +32,12 @@ final class SheetCheck {
         if (sheet.placed().isEmpty()) {
             wrong.add("an empty sheet");
         }
-        for (Placed placed : sheet.placed()) {
-            alone(sheet, placed);
-            for (Placed other : sheet.placed()) {
-                if (placed != other) {
-                    pair(placed, other);
+        List<Placed> all = sheet.placed();
+        for (int i = 0; i < all.size(); i++) {
+            alone(sheet, all.get(i));
+            for (int j = 0; j < all.size(); j++) {
+                if (i != j) {
+                    pair(all.get(i), all.get(j));
                 }
             }
         }

@@ -133,7 +133,7 @@ public final class PaperChoice {
         List<PaperRoom> all = new ArrayList<>(sheets(wanted));
         all.addAll(sheets(next));
         return all.stream()
-                .max(Comparator.comparingDouble(
-                        room -> room.inside().width().mm() * room.inside().height().mm()));
+                .max(Comparator.comparingDouble(room ->
+                        room.inside().width().mm() * room.inside().height().mm()));
     }
 }

@@ -15,17 +15,16 @@ public final class PaperLaw {
      * @param height of the printed picture, up the wall
      */
     public static boolean takes(PaperRoom room, Length width, Length height, FlagLaw flag) {
-        Extent across = new Extent(
-                room.page().right(), room.inside().x(), room.inside().right());
-        Extent along = new Extent(
-                room.page().top(), room.inside().y(), room.inside().top());
+        Extent across =
+                new Extent(room.page().right(), room.inside().x(), room.inside().right());
+        Extent along =
+                new Extent(room.page().top(), room.inside().y(), room.inside().top());
         return lies(across, along, width, height, flag) || lies(along, across, width, height, flag);
     }
 
     /** Whether a roll as wide as that, which is cut where the picture ends, takes the transfer. */
     public static boolean rollTakes(Paper roll, Length width, Length height, FlagLaw flag) {
-        Extent across = new Extent(
-                roll.width(), roll.marginLeft(), roll.width().minus(roll.marginRight()));
+        Extent across = new Extent(roll.width(), roll.marginLeft(), roll.width().minus(roll.marginRight()));
         return across.takesEnds(width, flag) || across.takesSides(height, flag);
     }
 

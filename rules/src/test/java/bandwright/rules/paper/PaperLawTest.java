@@ -32,7 +32,8 @@ class PaperLawTest {
     @Test
     void theFlagsPaperStaysOnThePage() {
         // Without margins the ink's 12 mm would fit beside 186 mm, but the flag's 16 mm of paper would not.
-        assertThat(PaperLaw.takes(room(0), Length.mm(184), Length.mm(250), FLAG)).isTrue();
+        assertThat(PaperLaw.takes(room(0), Length.mm(184), Length.mm(250), FLAG))
+                .isTrue();
         assertThat(PaperLaw.takes(room(0), Length.mm(184.1), Length.mm(250), FLAG))
                 .isFalse();
     }

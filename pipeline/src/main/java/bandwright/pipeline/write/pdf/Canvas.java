@@ -48,7 +48,12 @@ public final class Canvas {
 
     /** Moves the origin to the box's lower-left corner and takes its size as the unit square, as a picture wants it. */
     public Canvas stretchTo(Box box) {
-        return length(box.width()).number("0 0").length(box.height()).length(box.x()).length(box.y()).operator("cm");
+        return length(box.width())
+                .number("0 0")
+                .length(box.height())
+                .length(box.x())
+                .length(box.y())
+                .operator("cm");
     }
 
     /** Maps by bare factors, such as the quarter turns of the unit square. */
@@ -72,7 +77,10 @@ public final class Canvas {
         resources.getCOSObject().setItem(COSName.COLORSPACE, spaces);
         out.append('/').append(INK_SPACE.getName());
         operator(" cs");
-        return channel(colour.red()).channel(colour.green()).channel(colour.blue()).operator("sc");
+        return channel(colour.red())
+                .channel(colour.green())
+                .channel(colour.blue())
+                .operator("sc");
     }
 
     /** Ink of that darkness, 0 white to 1 black, for type and lines. */
@@ -89,7 +97,11 @@ public final class Canvas {
     }
 
     private Canvas rectangle(Box box) {
-        return length(box.x()).length(box.y()).length(box.width()).length(box.height()).operator("re");
+        return length(box.x())
+                .length(box.y())
+                .length(box.width())
+                .length(box.height())
+                .operator("re");
     }
 
     /** Draws a form or picture, whose name on this canvas is the given one. */
@@ -113,7 +125,13 @@ public final class Canvas {
 
     /** A rectangle of whole units, part of the path that {@link #fillPath} fills. */
     Canvas unitRectangle(int x, int y, int width, int height) {
-        out.append(x).append(' ').append(y).append(' ').append(width).append(' ').append(height);
+        out.append(x)
+                .append(' ')
+                .append(y)
+                .append(' ')
+                .append(width)
+                .append(' ')
+                .append(height);
         return operator(" re");
     }
 

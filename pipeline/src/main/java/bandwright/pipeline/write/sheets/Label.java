@@ -75,9 +75,7 @@ final class Label {
         Length y = flag.y().plus(law.inset()).atLeast(inside.y());
         Length width = flag.right().minus(law.inset()).atMost(inside.right()).minus(x);
         Length height = flag.top().minus(law.inset()).atMost(inside.top()).minus(y);
-        return width.isPositive() && height.isPositive()
-                ? Optional.of(new Box(x, y, width, height))
-                : Optional.empty();
+        return width.isPositive() && height.isPositive() ? Optional.of(new Box(x, y, width, height)) : Optional.empty();
     }
 
     /** @param white paper round the ink, which serves the code as part of its quiet zone */
@@ -124,7 +122,11 @@ final class Label {
             // The load stands beside the last rows; the order's own row keeps the whole width.
             int besideFrom = Math.min(2, rows - 1);
             Length loadDepth = depth.times(rows - besideFrom);
-            loadRoom = drawLoad(left, loadDepth, top.minus(depth.times(besideFrom - 1)).minus(loadDepth), type)
+            loadRoom = drawLoad(
+                            left,
+                            loadDepth,
+                            top.minus(depth.times(besideFrom - 1)).minus(loadDepth),
+                            type)
                     .plus(type.times(0.5));
         }
         for (int row = 1; row < rows; row++) {
@@ -159,7 +161,8 @@ final class Label {
         Length most = width.minus(left).times(0.42);
         Length captionDepth = type.times(LEADING);
         Line caption = new Line(OutlineFont.regular(), text.source(), type.times(0.9)).fitted(most, LEAST_TYPE);
-        Length tall = depth.minus(captionDepth).atLeast(type.times(OutlineFont.bold().capShare()));
+        Length tall =
+                depth.minus(captionDepth).atLeast(type.times(OutlineFont.bold().capShare()));
         Line number = new Line(
                         OutlineFont.bold(),
                         text.load(),

@@ -33,7 +33,8 @@ final class RulerBar {
             Length x = LENGTH.minus(STROKE).times((double) i / STEPS);
             canvas.fill(new Box(x, Length.ZERO, STROKE, i % STEPS == 0 ? END_TICK : SMALL_TICK));
         }
-        Line line = new Line(OutlineFont.regular(), Words.say("sheets.bar"), TYPE).fitted(LENGTH.times(0.9), TYPE.half());
+        Line line =
+                new Line(OutlineFont.regular(), Words.say("sheets.bar"), TYPE).fitted(LENGTH.times(0.9), TYPE.half());
         lettering.set(canvas, line, LENGTH.minus(line.width()).half(), Length.mm(2.6));
         canvas.restore();
     }

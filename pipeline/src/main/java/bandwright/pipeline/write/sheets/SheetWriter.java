@@ -1,9 +1,9 @@
 package bandwright.pipeline.write.sheets;
 
-import bandwright.pipeline.write.SheetFile;
 import bandwright.pipeline.RunId;
 import bandwright.pipeline.tile.Placed;
 import bandwright.pipeline.tile.Sheet;
+import bandwright.pipeline.write.SheetFile;
 import bandwright.pipeline.write.pdf.Canvas;
 import bandwright.pipeline.write.pdf.Lettering;
 import bandwright.pipeline.write.pdf.PdfFile;
@@ -25,8 +25,7 @@ final class SheetWriter {
     private final Transfers transfers;
     private final Lettering lettering;
 
-    private SheetWriter(
-            SheetFile file, RunId run, Shop shop, PreparedPictures prepared, PDDocument document) {
+    private SheetWriter(SheetFile file, RunId run, Shop shop, PreparedPictures prepared, PDDocument document) {
         this.file = file;
         this.run = run;
         this.shop = shop;
@@ -35,7 +34,8 @@ final class SheetWriter {
         this.lettering = new Lettering(document);
     }
 
-    static void write(SheetFile file, RunId run, Shop shop, PreparedPictures prepared, OutputStream out) throws IOException {
+    static void write(SheetFile file, RunId run, Shop shop, PreparedPictures prepared, OutputStream out)
+            throws IOException {
         String title = Words.say("sheets.title", file.shortName(), run);
         try (PDDocument document = PdfFile.create(run, file.name(), title)) {
             SheetWriter writer = new SheetWriter(file, run, shop, prepared, document);
@@ -67,7 +67,9 @@ final class SheetWriter {
             marks.mirrorLine(sheet.room().printer());
             marks.bars();
         }
-        marks.sheetLine(Words.say("sheets.page", file.shortName(), index + 1, file.sheets().size(), run));
-        return canvas.page(document, sheet.room().page().width(), sheet.room().page().height());
+        marks.sheetLine(Words.say(
+                "sheets.page", file.shortName(), index + 1, file.sheets().size(), run));
+        return canvas.page(
+                document, sheet.room().page().width(), sheet.room().page().height());
     }
 }

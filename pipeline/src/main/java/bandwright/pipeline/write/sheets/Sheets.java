@@ -1,9 +1,9 @@
 package bandwright.pipeline.write.sheets;
 
-import bandwright.pipeline.write.SheetFiles;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.Output;
+import bandwright.pipeline.write.SheetFiles;
 import bandwright.pipeline.write.pdf.PreparedPictures;
 import bandwright.rules.Rulebook;
 import java.util.List;
@@ -20,7 +20,8 @@ public final class Sheets implements Output {
     @Override
     public List<OutFile> files(Run run, Rulebook rules) {
         return SheetFiles.of(run.tiled()).files().stream()
-                .map(file -> new OutFile(file.name(), out -> SheetWriter.write(file, run.id(), rules.shop(), prepared, out)))
+                .map(file ->
+                        new OutFile(file.name(), out -> SheetWriter.write(file, run.id(), rules.shop(), prepared, out)))
                 .toList();
     }
 }

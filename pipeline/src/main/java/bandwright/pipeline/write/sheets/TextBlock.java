@@ -60,7 +60,8 @@ record TextBlock(List<Line> lines) {
         Length top = height();
         for (Line line : lines) {
             Length depth = line.size().times(LEADING);
-            lettering.set(canvas, line, Length.ZERO, top.minus(depth).plus(line.size().times(0.3)));
+            lettering.set(
+                    canvas, line, Length.ZERO, top.minus(depth).plus(line.size().times(0.3)));
             top = top.minus(depth);
         }
         canvas.restore();

@@ -23,20 +23,26 @@ class CsvTest {
     @Test
     void recordsReadAsTheStandardHasThem() throws Exception {
         String text = "order,sku\r\n\"Q,1\",\"a \"\"b\"\"\"\r\n\"two\r\nlines\",\" x \"\r\nlast,";
-        assertThat(texts(text)).containsExactly(
-                List.of("order", "sku"), List.of("Q,1", "a \"b\""), List.of("two\r\nlines", " x "), List.of("last"));
+        assertThat(texts(text))
+                .containsExactly(
+                        List.of("order", "sku"),
+                        List.of("Q,1", "a \"b\""),
+                        List.of("two\r\nlines", " x "),
+                        List.of("last"));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"\n", "\r\n", "\r"})
     void anyLineEndEndsARecord(String end) throws Exception {
-        assertThat(texts("order,sku" + end + "Q1,MUG" + end)).containsExactly(List.of("order", "sku"), List.of("Q1", "MUG"));
+        assertThat(texts("order,sku" + end + "Q1,MUG" + end))
+                .containsExactly(List.of("order", "sku"), List.of("Q1", "MUG"));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {",", ";", "\t", "|"})
     void theHeaderRowShowsTheSeparator(String separator) throws Exception {
-        String text = "Weekend, all; of | it\n\"order\"" + separator + "sku" + separator + "a,b;c|d\te".replace(separator, "");
+        String text = "Weekend, all; of | it\n\"order\"" + separator + "sku" + separator
+                + "a,b;c|d\te".replace(separator, "");
         assertThat(texts(text).get(1)).startsWith("order", "sku");
     }
 
@@ -49,7 +55,11 @@ class CsvTest {
 
     @ParameterizedTest
     @CsvSource({
-        "UTF-8, ''", "UTF-8, \uFEFF", "UTF-16LE, \uFEFF", "UTF-16BE, \uFEFF", "windows-1252, ''",
+        "UTF-8, ''",
+        "UTF-8, \uFEFF",
+        "UTF-16LE, \uFEFF",
+        "UTF-16BE, \uFEFF",
+        "windows-1252, ''",
     })
     void anyAlphabetOfSpreadsheetProgramsIsRead(String charset, String mark) throws Exception {
         byte[] bytes = (mark + "order,sku\nQ1,Zoë café\n").getBytes(Charset.forName(charset));

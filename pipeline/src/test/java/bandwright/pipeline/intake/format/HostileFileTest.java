@@ -12,11 +12,11 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.poifs.crypt.EncryptionInfo;
 import org.apache.poi.poifs.crypt.EncryptionMode;
 import org.apache.poi.poifs.crypt.Encryptor;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
-import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,7 +43,9 @@ class HostileFileTest {
     @Test
     void moreRowsThanASheetHas() throws IOException {
         assertThat(refusal(bomb("<row/>".repeat(10) + "<row><c><v>1</v></c></row>", 150_000_000)))
-                .isIn("A sheet has more than 1048576 rows.", "The file holds more rows and cells than one run can take.");
+                .isIn(
+                        "A sheet has more than 1048576 rows.",
+                        "The file holds more rows and cells than one run can take.");
     }
 
     @Test
@@ -67,7 +69,8 @@ class HostileFileTest {
 
     @Test
     void elementsInsideElements() throws IOException {
-        assertThat(refusal(bomb("<a>", 3_000_000))).isEqualTo("The file is damaged: its inside is not what such a file has.");
+        assertThat(refusal(bomb("<a>", 3_000_000)))
+                .isEqualTo("The file is damaged: its inside is not what such a file has.");
     }
 
     @ParameterizedTest
@@ -78,16 +81,23 @@ class HostileFileTest {
                 .sheet("Orders", row(1, "order", "sku"))
                 .part(part, lol)
                 .bytes();
-        assertThat(refusal(bytes)).isEqualTo("The file declares its own kind of XML, which no spreadsheet program does.");
+        assertThat(refusal(bytes))
+                .isEqualTo("The file declares its own kind of XML, which no spreadsheet program does.");
     }
 
     @Test
     void aCellThatIsTooLong() throws IOException {
         String full = "x".repeat(32_767);
-        assertThat(refusal(new WorkbookParts().sheet("Orders", row(1, full) + row(2, full + "x")).bytes()))
+        assertThat(refusal(new WorkbookParts()
+                        .sheet("Orders", row(1, full) + row(2, full + "x"))
+                        .bytes()))
                 .isEqualTo("A cell in row 2 has more than 32767 characters.");
-        assertThat(refusal(new WorkbookParts().sheet("Orders", row(1, full)).bytes())).isEmpty();
-        assertThat(refusal(new WorkbookParts().sheet("O", "").strings("<si><t>" + full + "x</t></si>").bytes()))
+        assertThat(refusal(new WorkbookParts().sheet("Orders", row(1, full)).bytes()))
+                .isEmpty();
+        assertThat(refusal(new WorkbookParts()
+                        .sheet("O", "")
+                        .strings("<si><t>" + full + "x</t></si>")
+                        .bytes()))
                 .isEqualTo("A cell has more than 32767 characters.");
         assertThat(refusal(("a,b\n1," + full + "x\n").getBytes(StandardCharsets.UTF_8)))
                 .isEqualTo("A cell in row 2 has more than 32767 characters.");
@@ -106,7 +116,9 @@ class HostileFileTest {
     void aWorkbookThatIsCutShort() throws IOException {
         byte[] whole = new WorkbookParts().sheet("Orders", row(1, "order")).bytes();
         for (int length = 4; length < whole.length; length += 97) {
-            assertThat(refusal(Arrays.copyOf(whole, length))).as("%d bytes", length).startsWith("The file is damaged");
+            assertThat(refusal(Arrays.copyOf(whole, length)))
+                    .as("%d bytes", length)
+                    .startsWith("The file is damaged");
         }
     }
 
@@ -115,7 +127,8 @@ class HostileFileTest {
         for (String index : new String[] {"7", "-1", "x", ""}) {
             String rows = "<row><c t=\"s\"><v>" + index + "</v></c></row>";
             String expected = index.isEmpty() ? "" : "The file is damaged: its inside is not what such a file has.";
-            assertThat(refusal(new WorkbookParts().sheet("Orders", rows).bytes())).isEqualTo(expected);
+            assertThat(refusal(new WorkbookParts().sheet("Orders", rows).bytes()))
+                    .isEqualTo(expected);
         }
     }
 
@@ -176,14 +189,18 @@ class HostileFileTest {
     /** A workbook whose sheet repeats that up to so many bytes. */
     private static byte[] bomb(String piece, int bytes) throws IOException {
         byte[] rows = piece.getBytes(StandardCharsets.UTF_8);
-        byte[] block = rows.length > 100_000 ? rows : piece.repeat(100_000 / rows.length).getBytes(StandardCharsets.UTF_8);
+        byte[] block = rows.length > 100_000
+                ? rows
+                : piece.repeat(100_000 / rows.length).getBytes(StandardCharsets.UTF_8);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(out)) {
             zip.setLevel(1);
             zip.putNextEntry(new ZipEntry("xl/_rels/workbook.xml.rels"));
-            zip.write("<a><Relationship Id=\"s\" Type=\"x/worksheet\" Target=\"sheet.xml\"/></a>".getBytes(StandardCharsets.UTF_8));
+            zip.write("<a><Relationship Id=\"s\" Type=\"x/worksheet\" Target=\"sheet.xml\"/></a>"
+                    .getBytes(StandardCharsets.UTF_8));
             zip.putNextEntry(new ZipEntry("xl/workbook.xml"));
-            zip.write("<workbook xmlns:r=\"r\"><sheet name=\"Orders\" r:id=\"s\"/></workbook>".getBytes(StandardCharsets.UTF_8));
+            zip.write("<workbook xmlns:r=\"r\"><sheet name=\"Orders\" r:id=\"s\"/></workbook>"
+                    .getBytes(StandardCharsets.UTF_8));
             zip.putNextEntry(new ZipEntry("xl/sheet.xml"));
             zip.write("<worksheet><sheetData>".getBytes(StandardCharsets.UTF_8));
             for (long written = 0; written < bytes; written += block.length) {

@@ -69,7 +69,8 @@ public final class WorkbookParts {
         part(
                 "xl/_rels/workbook.xml.rels",
                 relationships(relation("st", "styles", "styles.xml")
-                        + relation("ss", "sharedStrings", "/xl/sharedStrings.xml") + relations));
+                        + relation("ss", "sharedStrings", "/xl/sharedStrings.xml")
+                        + relations));
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
             for (Map.Entry<String, String> part : parts.entrySet()) {
@@ -90,7 +91,9 @@ public final class WorkbookParts {
     public static String row(int number, String... texts) {
         StringBuilder row = new StringBuilder("<row r=\"" + number + "\">");
         for (String text : texts) {
-            row.append("<c t=\"inlineStr\"><is><t xml:space=\"preserve\">").append(text).append("</t></is></c>");
+            row.append("<c t=\"inlineStr\"><is><t xml:space=\"preserve\">")
+                    .append(text)
+                    .append("</t></is></c>");
         }
         return row.append("</row>").toString();
     }

@@ -27,29 +27,31 @@ class XlsxTest {
     Path folder;
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "<c t='s'><v>0</v></c>                                    | heron",
-        "<c t='s'><v>1</v></c>                                    | Ada & Tom",
-        "<c t='s'><v>2</v></c>                                    | 東京",
-        "<c t='inlineStr'><is><t>tide</t></is></c>                | tide",
-        "<c t='inlineStr'><is><r><t>storm </t></r><r><t>lamp</t></r></is></c> | storm lamp",
-        "<c t='inlineStr'><is><t>a_x000D_b_x005F_x0041_</t></is></c> | 'a\rb_x0041_'",
-        "<c t='inlineStr'><is><t>x_xD83D_y</t></is></c>           | x\uFFFDy",
-        "<c t='str'><f>A1&amp;B1</f><v>Q-1042</v></c>             | Q-1042",
-        "<c><f>1+2</f><v>3</v></c>                                | 3",
-        "<c t='e'><v>#N/A</v></c>                                 | #N/A",
-        "<c t='b'><v>1</v></c>                                    | TRUE",
-        "<c><v>1234567890123</v></c>                              | 1234567890123",
-        "<c><v>1.234567890123E12</v></c>                          | 1234567890123",
-        "<c s='2'><v>123</v></c>                                  | 00123",
-        "<c s='1'><v>46083</v></c>                                | 2026-03-02",
-        "<c s='1'><v>46083.75</v></c>                             | 2026-03-02 18:00:00",
-        "<c s='1'><v>60</v></c>                                   | 60",
-        "<c t='d'><v>2026-03-02T10:00:00</v></c>                  | 2026-03-02T10:00:00",
-        "<c t='n' s='99'><v>12</v></c>                            | 12",
-        "<c><v>nonsense</v></c>                                   | nonsense",
-        "<c t='inlineStr'><is><t><![CDATA[<b>]]></t></is></c>     | <b>",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "<c t='s'><v>0</v></c>                                    | heron",
+                "<c t='s'><v>1</v></c>                                    | Ada & Tom",
+                "<c t='s'><v>2</v></c>                                    | 東京",
+                "<c t='inlineStr'><is><t>tide</t></is></c>                | tide",
+                "<c t='inlineStr'><is><r><t>storm </t></r><r><t>lamp</t></r></is></c> | storm lamp",
+                "<c t='inlineStr'><is><t>a_x000D_b_x005F_x0041_</t></is></c> | 'a\rb_x0041_'",
+                "<c t='inlineStr'><is><t>x_xD83D_y</t></is></c>           | x\uFFFDy",
+                "<c t='str'><f>A1&amp;B1</f><v>Q-1042</v></c>             | Q-1042",
+                "<c><f>1+2</f><v>3</v></c>                                | 3",
+                "<c t='e'><v>#N/A</v></c>                                 | #N/A",
+                "<c t='b'><v>1</v></c>                                    | TRUE",
+                "<c><v>1234567890123</v></c>                              | 1234567890123",
+                "<c><v>1.234567890123E12</v></c>                          | 1234567890123",
+                "<c s='2'><v>123</v></c>                                  | 00123",
+                "<c s='1'><v>46083</v></c>                                | 2026-03-02",
+                "<c s='1'><v>46083.75</v></c>                             | 2026-03-02 18:00:00",
+                "<c s='1'><v>60</v></c>                                   | 60",
+                "<c t='d'><v>2026-03-02T10:00:00</v></c>                  | 2026-03-02T10:00:00",
+                "<c t='n' s='99'><v>12</v></c>                            | 12",
+                "<c><v>nonsense</v></c>                                   | nonsense",
+                "<c t='inlineStr'><is><t><![CDATA[<b>]]></t></is></c>     | <b>",
+            })
     void aCellReadsAsAPersonSeesIt(String cell, String text) throws Exception {
         Path file = new WorkbookParts()
                 .styles(STYLES)
@@ -116,7 +118,9 @@ class XlsxTest {
     @Test
     void damagedNumbersSaySo() throws Exception {
         Path file = new WorkbookParts()
-                .sheet("Orders", "<row><c><v>114736829102938475</v></c><c t=\"inlineStr\"><is><t>114736829102938475</t></is></c></row>")
+                .sheet(
+                        "Orders",
+                        "<row><c><v>114736829102938475</v></c><c t=\"inlineStr\"><is><t>114736829102938475</t></is></c></row>")
                 .write(folder.resolve("a.xlsx"));
         assertThat(only(file).rows().get(0).cells())
                 .extracting(Cell::isDamagedNumber, Cell::text)

@@ -65,23 +65,62 @@ public final class GiftShop {
 
     public static Shop shop(LengthUnit unit) {
         return new Shop(
-                "Quillmoor Lighthouse Trust", unit, TemperatureUnit.F, Optional.empty(), List.of("letter"), "desk", 1,
-                LocalTime.of(9, 0), 200, 100, 0.03, 0.10, 0.15, 0.35, 3, 2, Length.mm(2), Length.mm(4), Length.mm(14),
-                Length.mm(30), Cutting.SCISSORS, StockRule.NOTE, IncompleteOrder.MAKE, true, 0.03, 500, 90,
+                "Quillmoor Lighthouse Trust",
+                unit,
+                TemperatureUnit.F,
+                Optional.empty(),
+                List.of("letter"),
+                "desk",
+                1,
+                LocalTime.of(9, 0),
+                200,
+                100,
+                0.03,
+                0.10,
+                0.15,
+                0.35,
+                3,
+                2,
+                Length.mm(2),
+                Length.mm(4),
+                Length.mm(14),
+                Length.mm(30),
+                Cutting.SCISSORS,
+                StockRule.NOTE,
+                IncompleteOrder.MAKE,
+                true,
+                0.03,
+                500,
+                90,
                 Proofs.COLOURED);
     }
 
     public static Printer printer(MirrorBy mirror, double scaleX, double scaleY) {
         return new Printer(
-                "desk", List.of("letter"), mirror, ColourBy.DRIVER, Optional.empty(), Intent.RELATIVE_COLORIMETRIC,
-                scaleX, scaleY, "");
+                "desk",
+                List.of("letter"),
+                mirror,
+                ColourBy.DRIVER,
+                Optional.empty(),
+                Intent.RELATIVE_COLORIMETRIC,
+                scaleX,
+                scaleY,
+                "");
     }
 
     public static Paper paper(String id, String name, double widthMm, double heightMm) {
         Length margin = Length.mm(5);
         return new Paper(
-                id, name, Length.mm(widthMm), Optional.of(Length.mm(heightMm)), margin, margin, margin, margin,
-                Optional.empty(), "");
+                id,
+                name,
+                Length.mm(widthMm),
+                Optional.of(Length.mm(heightMm)),
+                margin,
+                margin,
+                margin,
+                margin,
+                Optional.empty(),
+                "");
     }
 
     public static PaperRoom letter(Printer printer) {
@@ -107,7 +146,13 @@ public final class GiftShop {
         Band band = new Band(
                 transfer.width(), transfer.height(), transfer.width(), ZERO, ZERO, ZERO, List.of(), Optional.empty());
         return new Unit(
-                id, line(order, sku, design, transfer), piece, band, transfer, List.of(room), OptionalInt.of(300),
+                id,
+                line(order, sku, design, transfer),
+                piece,
+                band,
+                transfer,
+                List.of(room),
+                OptionalInt.of(300),
                 List.of());
     }
 
@@ -125,23 +170,71 @@ public final class GiftShop {
 
     private static Blank blank(String sku) {
         return new Blank(
-                sku, List.of(), "White mug 11 oz", Material.CERAMIC,
-                new Form.Cylinder(Length.mm(260), Length.mm(96)), ZERO, ZERO, ZERO, Length.mm(26), ZERO, ZERO, ZERO,
-                Rgb.WHITE, Optional.empty(), Finish.GLOSS, Backing.OPAQUE, List.of(), List.of(), 1, "A1",
-                Optional.empty(), "", Evidence.FROM_MEMORY, "");
+                sku,
+                List.of(),
+                "White mug 11 oz",
+                Material.CERAMIC,
+                new Form.Cylinder(Length.mm(260), Length.mm(96)),
+                ZERO,
+                ZERO,
+                ZERO,
+                Length.mm(26),
+                ZERO,
+                ZERO,
+                ZERO,
+                Rgb.WHITE,
+                Optional.empty(),
+                Finish.GLOSS,
+                Backing.OPAQUE,
+                List.of(),
+                List.of(),
+                1,
+                "A1",
+                Optional.empty(),
+                "",
+                Evidence.FROM_MEMORY,
+                "");
     }
 
     private static HeatSource clamp() {
         return new HeatSource(
-                "clamp", "Mug press", HeatKind.MUG_PRESS, 1, Length.mm(12), Optional.empty(), Optional.empty(),
-                OptionalDouble.empty(), Optional.empty(), Optional.empty(), 1, 1, 0, Covering.PROTECTIVE_PAPER, 300, "",
-                600, 20, 20, "");
+                "clamp",
+                "Mug press",
+                HeatKind.MUG_PRESS,
+                1,
+                Length.mm(12),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                1,
+                1,
+                0,
+                Covering.PROTECTIVE_PAPER,
+                300,
+                "",
+                600,
+                20,
+                20,
+                "");
     }
 
     private static PressSetting setting() {
         return new PressSetting(
-                Optional.of(Material.CERAMIC), HeatKind.MUG_PRESS, "", Optional.of(Temperature.celsius(190)), 180,
-                "medium", Allowed.YES, true, "hot", "", List.of(), Evidence.FROM_MEMORY, "");
+                Optional.of(Material.CERAMIC),
+                HeatKind.MUG_PRESS,
+                "",
+                Optional.of(Temperature.celsius(190)),
+                180,
+                "medium",
+                Allowed.YES,
+                true,
+                "hot",
+                "",
+                List.of(),
+                Evidence.FROM_MEMORY,
+                "");
     }
 
     /** The unit with its lower-left corner there, and its flag on the end that the rotation turns to the right or up. */
@@ -152,8 +245,16 @@ public final class GiftShop {
         Box box = new Box(Length.mm(xMm), Length.mm(yMm), width, height);
         FlagLaw law = FlagLaw.of(shop());
         Box flag = rotation.swapsSides()
-                ? new Box(box.x().plus(width.minus(law.height()).half()), box.top().plus(law.border()), law.height(), law.depth())
-                : new Box(box.right().plus(law.border()), box.y().plus(height.minus(law.height()).half()), law.depth(), law.height());
+                ? new Box(
+                        box.x().plus(width.minus(law.height()).half()),
+                        box.top().plus(law.border()),
+                        law.height(),
+                        law.depth())
+                : new Box(
+                        box.right().plus(law.border()),
+                        box.y().plus(height.minus(law.height()).half()),
+                        law.depth(),
+                        law.height());
         return new Placed(unit, load, box, rotation, Optional.of(flag));
     }
 }

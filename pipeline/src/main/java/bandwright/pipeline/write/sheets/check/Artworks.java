@@ -6,9 +6,9 @@ import java.awt.image.BufferedImage;
 import java.awt.image.Raster;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.Map;
 import javax.imageio.IIOException;
 import javax.imageio.ImageIO;
 
@@ -33,8 +33,10 @@ final class Artworks {
     }
 
     private int step(Layer.Picture picture) {
-        double across = picture.artwork().shownWidth() / (picture.place().width().mm() * density);
-        double down = picture.artwork().shownHeight() / (picture.place().height().mm() * density);
+        double across =
+                picture.artwork().shownWidth() / (picture.place().width().mm() * density);
+        double down =
+                picture.artwork().shownHeight() / (picture.place().height().mm() * density);
         return (int) Math.max(1, Math.min(across, down));
     }
 
@@ -55,8 +57,7 @@ final class Artworks {
         Raster raster = image.getRaster();
         int depth = image.getSampleModel().getSampleSize(0);
         int most = (1 << depth) - 1;
-        BufferedImage colours =
-                new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_INT_ARGB);
+        BufferedImage colours = new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_INT_ARGB);
         for (int y = 0; y < image.getHeight(); y++) {
             for (int x = 0; x < image.getWidth(); x++) {
                 int value = raster.getSample(x, y, 0) * 255 / most;

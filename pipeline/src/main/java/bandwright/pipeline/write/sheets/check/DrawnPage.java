@@ -38,8 +38,7 @@ final class DrawnPage {
 
     static DrawnPage of(PDDocument document, int page, Sheet sheet) throws IOException {
         float dotsPerInch = (float) (DENSITY * MM_PER_INCH);
-        return new DrawnPage(
-                sheet, new PDFRenderer(document).renderImageWithDPI(page, dotsPerInch, ImageType.RGB));
+        return new DrawnPage(sheet, new PDFRenderer(document).renderImageWithDPI(page, dotsPerInch, ImageType.RGB));
     }
 
     /** Those whose picture does not look like its artwork, placed as meant. */
@@ -61,7 +60,8 @@ final class DrawnPage {
         }
         g.dispose();
         return comparable.stream()
-                .filter(placed -> !Likeness.of(drawn, expected, pixels(placed.box())).isAlike())
+                .filter(placed ->
+                        !Likeness.of(drawn, expected, pixels(placed.box())).isAlike())
                 .toList();
     }
 
@@ -93,7 +93,10 @@ final class DrawnPage {
     private Rectangle pixels(Box box) {
         Rectangle2D exact = paperToPixels
                 .createTransformedShape(new Rectangle2D.Double(
-                        box.x().mm(), box.y().mm(), box.width().mm(), box.height().mm()))
+                        box.x().mm(),
+                        box.y().mm(),
+                        box.width().mm(),
+                        box.height().mm()))
                 .getBounds2D();
         int left = (int) Math.ceil(exact.getMinX());
         int top = (int) Math.ceil(exact.getMinY());

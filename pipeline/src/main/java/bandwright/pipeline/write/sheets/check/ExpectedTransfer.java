@@ -26,7 +26,9 @@ final class ExpectedTransfer {
         for (Layer layer : transfer.layers()) {
             if (layer instanceof Layer.Fill fill) {
                 g.setColor(new Color(
-                        fill.colour().red(), fill.colour().green(), fill.colour().blue()));
+                        fill.colour().red(),
+                        fill.colour().green(),
+                        fill.colour().blue()));
                 g.fill(rectangle(fill.box()));
             } else if (layer instanceof Layer.Picture picture) {
                 Optional<BufferedImage> image = artworks.find(picture);

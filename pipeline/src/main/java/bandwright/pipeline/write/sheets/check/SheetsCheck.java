@@ -3,8 +3,8 @@ package bandwright.pipeline.write.sheets.check;
 import bandwright.pipeline.size.Transfer;
 import bandwright.pipeline.tile.Placed;
 import bandwright.pipeline.tile.Sheet;
-import bandwright.pipeline.write.pdf.Points;
 import bandwright.pipeline.write.SheetFile;
+import bandwright.pipeline.write.pdf.Points;
 import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
 import bandwright.rules.words.Words;
@@ -60,7 +60,8 @@ public final class SheetsCheck {
         }
         for (int i = 0; i < pages; i++) {
             compareSize(document.getPage(i).getMediaBox(), i);
-            comparePictures(PageWalk.pictures(document.getPage(i), meant.sheets().get(i).room()), i);
+            comparePictures(
+                    PageWalk.pictures(document.getPage(i), meant.sheets().get(i).room()), i);
         }
         if (differences.isEmpty()) {
             compareDrawn(document);
@@ -97,7 +98,8 @@ public final class SheetsCheck {
             if (!picture.isFlippedAndTurned(placed.rotation())) {
                 say("sheets.check.turn", index + 1, placed.unit().id());
             }
-            Transfer drawn = drawings.putIfAbsent(picture.drawing(), placed.unit().transfer());
+            Transfer drawn =
+                    drawings.putIfAbsent(picture.drawing(), placed.unit().transfer());
             if (drawn != null && !drawn.equals(placed.unit().transfer())) {
                 say("sheets.check.swapped", index + 1, placed.unit().id());
             }

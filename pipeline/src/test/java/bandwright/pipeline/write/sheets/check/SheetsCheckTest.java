@@ -8,9 +8,9 @@ import bandwright.pipeline.size.Transfer;
 import bandwright.pipeline.tile.Placed;
 import bandwright.pipeline.tile.Rotation;
 import bandwright.pipeline.tile.Sheet;
+import bandwright.pipeline.write.SheetFile;
 import bandwright.pipeline.write.sheets.DrawnArtwork;
 import bandwright.pipeline.write.sheets.GiftShop;
-import bandwright.pipeline.write.SheetFile;
 import bandwright.pipeline.write.sheets.WrittenSheets;
 import bandwright.rules.paper.MirrorBy;
 import bandwright.rules.paper.PaperRoom;
@@ -75,7 +75,11 @@ class SheetsCheckTest {
     @Test
     void aPictureOf97PercentIsSeenInTheDrawing() {
         Layer.Picture picture = (Layer.Picture) mug.layers().get(0);
-        Box smaller = new Box(Length.mm(WIDE * 0.015), Length.mm(HIGH * 0.015), mug.width().times(0.97), mug.height().times(0.97));
+        Box smaller = new Box(
+                Length.mm(WIDE * 0.015),
+                Length.mm(HIGH * 0.015),
+                mug.width().times(0.97),
+                mug.height().times(0.97));
         assertDrawnOtherwise(new Transfer(
                 mug.width(), mug.height(), List.of(new Layer.Picture(picture.artwork(), smaller, smaller))));
     }
@@ -83,7 +87,8 @@ class SheetsCheckTest {
     @Test
     void aTransferOf97PercentIsSeenByItsBox() {
         Transfer smaller = GiftShop.covering(((Layer.Picture) mug.layers().get(0)).artwork(), WIDE * 0.97, HIGH * 0.97);
-        assertThat(SheetsCheck.differences(written(file(page(smaller, 10, Rotation.R0))), file(page(mug, 10, Rotation.R0))))
+        assertThat(SheetsCheck.differences(
+                        written(file(page(smaller, 10, Rotation.R0))), file(page(mug, 10, Rotation.R0))))
                 .anyMatch(line -> line.contains("no picture of unit"))
                 .anyMatch(line -> line.contains("nobody asked for"));
     }
@@ -134,7 +139,10 @@ class SheetsCheckTest {
         SheetFile meant = file(page(mug, 10, Rotation.R0));
         Path pdf = written(meant);
         Files.write(pdf, new byte[] {'%', 'P', 'D', 'F'});
-        assertThat(SheetsCheck.differences(pdf, meant)).singleElement().asString().contains("cannot be opened again");
+        assertThat(SheetsCheck.differences(pdf, meant))
+                .singleElement()
+                .asString()
+                .contains("cannot be opened again");
     }
 
     @Test
@@ -147,7 +155,8 @@ class SheetsCheckTest {
             }
         }
         SheetFile toned = file(sheet(placed(transfer(darker, "darker.png"), 1, 10, 10)));
-        assertThat(SheetsCheck.differences(written(toned), file(sheet(placed(mug, 1, 10, 10))))).isEmpty();
+        assertThat(SheetsCheck.differences(written(toned), file(sheet(placed(mug, 1, 10, 10)))))
+                .isEmpty();
     }
 
     private static int gamma(int channel) {
@@ -157,8 +166,7 @@ class SheetsCheckTest {
     private void assertDrawnOtherwise(Transfer wrong) {
         SheetFile meant = file(sheet(placed(mug, 1, 10, 10)));
         assertThat(SheetsCheck.differences(written(file(sheet(placed(wrong, 1, 10, 10)))), meant))
-                .containsExactly(
-                        "letter-01.pdf, page 1: the picture of unit Q1-1-1 does not look like its artwork");
+                .containsExactly("letter-01.pdf, page 1: the picture of unit Q1-1-1 does not look like its artwork");
     }
 
     private Transfer transfer(BufferedImage image, String name) {
