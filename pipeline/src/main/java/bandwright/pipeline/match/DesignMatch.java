@@ -25,6 +25,8 @@ import java.util.stream.Stream;
  * and instead of the design's own picture the one that came with the order, if one did.
  */
 final class DesignMatch {
+    private static final int LONGEST_FILE_NAME = 255;
+
     private final Rulebook rules;
     private final ArtworkShelf shelf;
     private final Map<String, Outcome<Picked>> byCell = new HashMap<>();
@@ -37,7 +39,7 @@ final class DesignMatch {
 
     Outcome<Picked> forRow(OrderLine line, Blank blank, HeatSource source) {
         List<Design> variants = rules.designs().variants(line.design());
-        Optional<Found> own = shelf.findForOrder(line.order(), line.line());
+        Optional<Found> own = ofOrder(line);
         if (own.isPresent()) {
             return picture(own.get(), line.design()).then(file -> withOwnPicture(variants, file, blank, source));
         }
@@ -45,6 +47,12 @@ final class DesignMatch {
             return byCell.computeIfAbsent(Names.fold(line.design()), cell -> ofFileName(line.design()));
         }
         return ofDesign(variants, blank, source);
+    }
+
+    /** An order's number longer than any file's name needs no look at the shelf. */
+    private Optional<Found> ofOrder(OrderLine line) {
+        boolean isFileName = line.order().length() + line.line().length() < LONGEST_FILE_NAME;
+        return isFileName ? shelf.findForOrder(line.order(), line.line()) : Optional.empty();
     }
 
     /** The order's picture, placed as the design says; without a design it covers the band all round. */

@@ -21,7 +21,7 @@ public final class NaturalOrder implements Comparator<String> {
                 i = endOfOne;
                 j = endOfOther;
             } else {
-                order = Character.compare(folded(one.charAt(i++)), folded(other.charAt(j++)));
+                order = compareFolded(one.charAt(i++), other.charAt(j++));
             }
             if (order != 0) {
                 return order;
@@ -59,6 +59,10 @@ public final class NaturalOrder implements Comparator<String> {
             end++;
         }
         return end;
+    }
+
+    private static int compareFolded(char one, char other) {
+        return one == other ? 0 : Character.compare(folded(one), folded(other));
     }
 
     private static char folded(char c) {

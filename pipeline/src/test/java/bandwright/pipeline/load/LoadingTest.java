@@ -1,0 +1,185 @@
+package bandwright.pipeline.load;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bandwright.pipeline.intake.OrderLine;
+import bandwright.pipeline.match.MatchedLine;
+import bandwright.pipeline.match.TestShop;
+import bandwright.pipeline.size.Sizing;
+import bandwright.pipeline.size.Unit;
+import bandwright.rules.blanks.Form;
+import bandwright.rules.blanks.Material;
+import bandwright.rules.designs.Fit;
+import bandwright.rules.units.Length;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The clamp takes one piece: 20 s in, 180 s, 10 s out. The oven holds six places. All are warm after 600 s. */
+class LoadingTest {
+    private static final LocalDate MONDAY = LocalDate.of(2026, 3, 2);
+
+    private final TestShop shop = TestShop.ofTheTrust();
+
+    @BeforeEach
+    void addBlanks() {
+        Form form = new Form.Cylinder(Length.mm(240), Length.mm(100));
+        shop.blanks.add(TestShop.blank("BIG", Material.GLASS, form, 30, 0, List.of(), 4));
+        shop.blanks.add(TestShop.blank("HUGE", Material.GLASS, form, 30, 0, List.of(), 9));
+    }
+
+    @Test
+    void aClampPressesOnePieceAfterTheOtherOnceItIsWarm() {
+        List<Load> loads = load(line("Q1", "MUG", "clamp", 3, MONDAY));
+        assertThat(loads).extracting(Load::number).containsExactly(1, 2, 3);
+        assertThat(loads).extracting(Load::startSeconds).containsExactly(600, 810, 1020);
+        assertThat(loads).extracting(Load::endSeconds).containsExactly(810, 1020, 1230);
+        assertThat(loads).allMatch(load -> load.machine() == 1);
+    }
+
+    @Test
+    void anOvenIsFilledByPlaces() {
+        List<Load> loads = load(line("Q1", "BIG", "oven", 2, MONDAY), line("Q2", "GLASS", "oven", 4, MONDAY));
+        assertThat(loads).extracting(LoadingTest::orders).containsExactly(List.of("Q1", "Q2", "Q2"), List.of("Q1", "Q2", "Q2"));
+    }
+
+    @Test
+    void aPieceLargerThanAWholeLoadGoesAlone() {
+        List<Load> loads = load(line("Q1", "HUGE", "oven", 2, MONDAY), line("Q2", "GLASS", "oven", 1, MONDAY));
+        assertThat(loads).extracting(LoadingTest::orders).containsExactly(List.of("Q1"), List.of("Q1"), List.of("Q2"));
+    }
+
+    @Test
+    void piecesOfUnlikeSettingsNeverShareALoad() {
+        List<Load> loads = load(line("Q1", "GLASS", "oven", 1, MONDAY), line("Q2", "TUMBLER", "oven", 1, MONDAY));
+        assertThat(loads).hasSize(2);
+    }
+
+    @Test
+    void whatShipsFirstIsPressedFirstAndWhatHasNoDateLast() {
+        List<Load> loads = load(
+                line("Q1", "MUG", "clamp", 1, null),
+                line("Q2", "MUG", "clamp", 1, MONDAY.plusDays(2)),
+                line("Q3", "GLASS", "oven", 1, MONDAY),
+                line("Q4", "MUG", "clamp", 1, MONDAY.plusDays(1)));
+        assertThat(loads).extracting(LoadingTest::orders).containsExactly(List.of("Q3"), List.of("Q4"), List.of("Q2"), List.of("Q1"));
+    }
+
+    @Test
+    void onOneDateASettingIsKeptUntilItsPiecesAreDone() {
+        List<Load> loads = load(
+                line("Q1", "GLASS", "oven", 7, MONDAY),
+                line("Q2", "TUMBLER", "oven", 7, MONDAY),
+                line("Q3", "GLASS", "oven", 5, MONDAY));
+        assertThat(loads)
+                .extracting(load -> load.units().get(0).matched().blank().sku())
+                .containsExactly("GLASS", "GLASS", "TUMBLER", "TUMBLER");
+    }
+
+    @Test
+    void ordersOfOneDateGoByTheirNumbers() {
+        List<Load> loads = load(line("Q10", "MUG", "clamp", 1, MONDAY), line("Q9", "MUG", "clamp", 1, MONDAY));
+        assertThat(loads).extracting(LoadingTest::orders).containsExactly(List.of("Q9"), List.of("Q10"));
+    }
+
+    @Test
+    void nothingToPressIsNoLoad() {
+        assertThat(Loading.all(List.of(), shop.rules())).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
+    void anyDayKeepsTheLawsOfLoads(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<MatchedLine> lines = new ArrayList<>();
+        String[][] kinds = {
+            {"MUG", "clamp"}, {"MUG", "oven"}, {"GLASS", "oven"}, {"BIG", "oven"}, {"HUGE", "oven"}, {"COASTER", "plate"}
+        };
+        for (int i = 0; i < 60; i++) {
+            String[] kind = kinds[random.nextInt(kinds.length)];
+            LocalDate date = random.nextInt(5) == 0 ? null : MONDAY.plusDays(random.nextInt(3));
+            lines.add(line("Q" + i, kind[0], kind[1], 1 + random.nextInt(4), date));
+        }
+        List<Unit> units = units(lines);
+        List<Load> loads = Loading.all(units, shop.rules());
+
+        assertThat(loads.stream().flatMap(load -> load.units().stream()).map(Unit::id))
+                .as("seed %d: each unit in exactly one load", seed)
+                .containsExactlyInAnyOrderElementsOf(units.stream().map(Unit::id).toList());
+        for (int i = 0; i < loads.size(); i++) {
+            Load load = loads.get(i);
+            int places = load.units().stream().mapToInt(LoadingTest::places).sum();
+            assertThat(places <= load.source().piecesPerLoad() || load.units().size() == 1)
+                    .as("seed %d: load %d holds %d places", seed, load.number(), places)
+                    .isTrue();
+            assertThat(load.units()).as("seed %d: like settings", seed).allMatch(unit -> unit.matched()
+                            .source()
+                            .equals(load.source())
+                    && unit.matched().setting().temperature().equals(load.setting().temperature())
+                    && unit.matched().setting().timeSeconds() == load.setting().timeSeconds());
+            assertThat(load.number()).isEqualTo(i + 1);
+            assertThat(load.startSeconds())
+                    .as("seed %d: one thing at a time, on a warm machine", seed)
+                    .isGreaterThanOrEqualTo(Math.max(600, i == 0 ? 0 : loads.get(i - 1).endSeconds()));
+            assertThat(load.endSeconds() - load.startSeconds())
+                    .isEqualTo(30 + load.setting().timeSeconds());
+        }
+        assertThat(overtakings(loads)).as("seed %d: overtakings", seed).isEmpty();
+    }
+
+    /** Pieces of one source, setting and places of which the later-shipping one is in the earlier load. */
+    private static List<String> overtakings(List<Load> loads) {
+        List<String> found = new ArrayList<>();
+        for (Load early : loads) {
+            for (Load late : loads.subList(early.number(), loads.size())) {
+                for (Unit one : early.units()) {
+                    for (Unit other : late.units()) {
+                        boolean isAlike = early.source().equals(late.source())
+                                && one.matched().setting().equals(other.matched().setting())
+                                && places(one) == places(other);
+                        if (isAlike && shipBy(one).isAfter(shipBy(other))) {
+                            found.add(one.id() + " before " + other.id());
+                        }
+                    }
+                }
+            }
+        }
+        return found;
+    }
+
+    private static LocalDate shipBy(Unit unit) {
+        return unit.matched().line().shipBy().orElse(LocalDate.MAX);
+    }
+
+    private static int places(Unit unit) {
+        return unit.matched().source().id().equals("oven") ? unit.matched().blank().ovenPlaces() : 1;
+    }
+
+    private static List<String> orders(Load load) {
+        return load.units().stream().map(unit -> unit.matched().line().order()).toList();
+    }
+
+    private List<Load> load(MatchedLine... lines) {
+        return Loading.all(units(List.of(lines)), shop.rules());
+    }
+
+    private List<Unit> units(List<MatchedLine> lines) {
+        return Sizing.each(lines, shop.rules(), Optional.empty()).made();
+    }
+
+    private MatchedLine line(String order, String sku, String source, int quantity, LocalDate shipBy) {
+        OrderLine line = TestShop.line("", order, "1", sku, "heron", quantity, "", Optional.ofNullable(shipBy));
+        return shop.matched(
+                line,
+                sku,
+                source,
+                TestShop.design("heron", "heron.png", Fit.CONTAIN),
+                TestShop.artwork("heron.png", 2000, 1000));
+    }
+}

@@ -1,0 +1,99 @@
+package bandwright.pipeline.size;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bandwright.pipeline.artwork.ArtworkFile;
+import bandwright.pipeline.match.TestShop;
+import bandwright.rules.blanks.Band;
+import bandwright.rules.designs.Design;
+import bandwright.rules.designs.Fit;
+import bandwright.rules.designs.Placement;
+import bandwright.rules.units.Box;
+import bandwright.rules.units.Length;
+import bandwright.rules.units.Rgb;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** A tumbler of 200 x 96 mm with bleeds of 3 and 1 mm: its picture is fitted to 200 x 100 mm. */
+class PrintedPictureTest {
+    private static final ArtworkFile SQUARE = TestShop.artwork("heron.png", 100, 100);
+    private static final Rgb SAND = new Rgb(240, 220, 180);
+
+    @Test
+    void withoutOverlapThereIsOnePictureClippedToTheBandAndItsBleeds() {
+        Transfer transfer = printed(0, Fit.COVER, Optional.empty());
+        assertThat(transfer.width()).isEqualTo(Length.mm(200));
+        assertThat(transfer.height()).isEqualTo(Length.mm(100));
+        assertThat(transfer.layers())
+                .containsExactly(new Layer.Picture(SQUARE, box(0, -50, 200, 200), box(0, 0, 200, 100)));
+    }
+
+    @Test
+    void theOverlapRepeatsTheFirstMillimetresAtTheRightEnd() {
+        Transfer transfer = printed(2, Fit.COVER, Optional.empty());
+        assertThat(transfer.width()).isEqualTo(Length.mm(202));
+        assertThat(transfer.layers())
+                .containsExactly(
+                        new Layer.Picture(SQUARE, box(0, -50, 200, 200), box(0, 0, 200, 100)),
+                        new Layer.Picture(SQUARE, box(200, -50, 200, 200), box(200, 0, 2, 100)));
+    }
+
+    @Test
+    void aCroppedPictureIsRepeatedFromTheCutAndNotFromItsOwnEdge() {
+        ArtworkFile wide = TestShop.artwork("choir.png", 400, 100);
+        Transfer transfer = PrintedPicture.of(band(2), design(Fit.COVER, Optional.empty()), wide)
+                .transfer();
+        // 400 mm wide, 100 cut off on both sides: the strip shows the picture from its 100th to its 102nd millimetre.
+        assertThat(transfer.layers().get(1))
+                .isEqualTo(new Layer.Picture(wide, box(100, 0, 400, 100), box(200, 0, 2, 100)));
+    }
+
+    @Test
+    void theBackgroundFillsTheOverlapToo() {
+        Transfer transfer = printed(2, Fit.CONTAIN, Optional.of(SAND));
+        assertThat(transfer.layers())
+                .containsExactly(
+                        new Layer.Fill(box(0, 0, 202, 100), SAND),
+                        new Layer.Picture(SQUARE, box(50, 0, 100, 100), box(50, 0, 100, 100)));
+    }
+
+    @Test
+    void aContainedPictureThatReachesTheSeamIsRepeated() {
+        ArtworkFile banner = TestShop.artwork("choir.png", 400, 100);
+        Transfer transfer = PrintedPicture.of(band(2), design(Fit.CONTAIN, Optional.empty()), banner)
+                .transfer();
+        assertThat(transfer.layers().get(1))
+                .isEqualTo(new Layer.Picture(banner, box(200, 25, 200, 50), box(200, 25, 2, 50)));
+    }
+
+    @Test
+    void theBackgroundIsForContainOnly() {
+        assertThat(printed(0, Fit.COVER, Optional.of(SAND)).layers()).noneMatch(Layer.Fill.class::isInstance);
+        assertThat(printed(0, Fit.FILL, Optional.of(SAND)).layers()).noneMatch(Layer.Fill.class::isInstance);
+    }
+
+    private static Transfer printed(double overlap, Fit fit, Optional<Rgb> background) {
+        return PrintedPicture.of(band(overlap), design(fit, background), SQUARE).transfer();
+    }
+
+    private static Design design(Fit fit, Optional<Rgb> background) {
+        return TestShop.design("heron", "heron.png", fit, Placement.ALL_ROUND, 50, 50, background);
+    }
+
+    private static Band band(double overlap) {
+        return new Band(
+                Length.mm(200),
+                Length.mm(96),
+                Length.mm(200),
+                Length.mm(overlap),
+                Length.mm(3),
+                Length.mm(1),
+                List.of(),
+                Optional.empty());
+    }
+
+    private static Box box(double x, double y, double width, double height) {
+        return new Box(Length.mm(x), Length.mm(y), Length.mm(width), Length.mm(height));
+    }
+}
