@@ -46,7 +46,9 @@ class LoadingTest {
     @Test
     void anOvenIsFilledByPlaces() {
         List<Load> loads = load(line("Q1", "BIG", "oven", 2, MONDAY), line("Q2", "GLASS", "oven", 4, MONDAY));
-        assertThat(loads).extracting(LoadingTest::orders).containsExactly(List.of("Q1", "Q2", "Q2"), List.of("Q1", "Q2", "Q2"));
+        assertThat(loads)
+                .extracting(LoadingTest::orders)
+                .containsExactly(List.of("Q1", "Q2", "Q2"), List.of("Q1", "Q2", "Q2"));
     }
 
     @Test
@@ -68,7 +70,9 @@ class LoadingTest {
                 line("Q2", "MUG", "clamp", 1, MONDAY.plusDays(2)),
                 line("Q3", "GLASS", "oven", 1, MONDAY),
                 line("Q4", "MUG", "clamp", 1, MONDAY.plusDays(1)));
-        assertThat(loads).extracting(LoadingTest::orders).containsExactly(List.of("Q3"), List.of("Q4"), List.of("Q2"), List.of("Q1"));
+        assertThat(loads)
+                .extracting(LoadingTest::orders)
+                .containsExactly(List.of("Q3"), List.of("Q4"), List.of("Q2"), List.of("Q1"));
     }
 
     @Test
@@ -99,7 +103,12 @@ class LoadingTest {
         SplittableRandom random = new SplittableRandom(seed);
         List<MatchedLine> lines = new ArrayList<>();
         String[][] kinds = {
-            {"MUG", "clamp"}, {"MUG", "oven"}, {"GLASS", "oven"}, {"BIG", "oven"}, {"HUGE", "oven"}, {"COASTER", "plate"}
+            {"MUG", "clamp"},
+            {"MUG", "oven"},
+            {"GLASS", "oven"},
+            {"BIG", "oven"},
+            {"HUGE", "oven"},
+            {"COASTER", "plate"}
         };
         for (int i = 0; i < 60; i++) {
             String[] kind = kinds[random.nextInt(kinds.length)];
@@ -111,22 +120,28 @@ class LoadingTest {
 
         assertThat(loads.stream().flatMap(load -> load.units().stream()).map(Unit::id))
                 .as("seed %d: each unit in exactly one load", seed)
-                .containsExactlyInAnyOrderElementsOf(units.stream().map(Unit::id).toList());
+                .containsExactlyInAnyOrderElementsOf(
+                        units.stream().map(Unit::id).toList());
         for (int i = 0; i < loads.size(); i++) {
             Load load = loads.get(i);
             int places = load.units().stream().mapToInt(LoadingTest::places).sum();
             assertThat(places <= load.source().piecesPerLoad() || load.units().size() == 1)
                     .as("seed %d: load %d holds %d places", seed, load.number(), places)
                     .isTrue();
-            assertThat(load.units()).as("seed %d: like settings", seed).allMatch(unit -> unit.matched()
-                            .source()
-                            .equals(load.source())
-                    && unit.matched().setting().temperature().equals(load.setting().temperature())
-                    && unit.matched().setting().timeSeconds() == load.setting().timeSeconds());
+            assertThat(load.units())
+                    .as("seed %d: like settings", seed)
+                    .allMatch(unit -> unit.matched().source().equals(load.source())
+                            && unit.matched()
+                                    .setting()
+                                    .temperature()
+                                    .equals(load.setting().temperature())
+                            && unit.matched().setting().timeSeconds()
+                                    == load.setting().timeSeconds());
             assertThat(load.number()).isEqualTo(i + 1);
             assertThat(load.startSeconds())
                     .as("seed %d: one thing at a time, on a warm machine", seed)
-                    .isGreaterThanOrEqualTo(Math.max(600, i == 0 ? 0 : loads.get(i - 1).endSeconds()));
+                    .isGreaterThanOrEqualTo(
+                            Math.max(600, i == 0 ? 0 : loads.get(i - 1).endSeconds()));
             assertThat(load.endSeconds() - load.startSeconds())
                     .isEqualTo(30 + load.setting().timeSeconds());
         }
@@ -141,7 +156,9 @@ class LoadingTest {
                 for (Unit one : early.units()) {
                     for (Unit other : late.units()) {
                         boolean isAlike = early.source().equals(late.source())
-                                && one.matched().setting().equals(other.matched().setting())
+                                && one.matched()
+                                        .setting()
+                                        .equals(other.matched().setting())
                                 && places(one) == places(other);
                         if (isAlike && shipBy(one).isAfter(shipBy(other))) {
                             found.add(one.id() + " before " + other.id());
@@ -158,7 +175,9 @@ class LoadingTest {
     }
 
     private static int places(Unit unit) {
-        return unit.matched().source().id().equals("oven") ? unit.matched().blank().ovenPlaces() : 1;
+        return unit.matched().source().id().equals("oven")
+                ? unit.matched().blank().ovenPlaces()
+                : 1;
     }
 
     private static List<String> orders(Load load) {

@@ -111,7 +111,6 @@ class PictureFitTest {
     }
 
     private static Design design(Fit fit, double centreX, double centreY) {
-        return TestShop.design(
-                "heron", "heron.png", fit, Placement.ALL_ROUND, centreX, centreY, Optional.empty());
+        return TestShop.design("heron", "heron.png", fit, Placement.ALL_ROUND, centreX, centreY, Optional.empty());
     }
 }

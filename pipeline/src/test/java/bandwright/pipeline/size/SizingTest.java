@@ -59,7 +59,8 @@ class SizingTest {
             assertThat(split.held().get(0).pieces()).isEqualTo(2);
             return;
         }
-        assertThat(codes(split)).isEqualTo(outcome.equals("ppi") ? List.of("ppi", "not-confirmed") : List.of("not-confirmed"));
+        assertThat(codes(split))
+                .isEqualTo(outcome.equals("ppi") ? List.of("ppi", "not-confirmed") : List.of("not-confirmed"));
     }
 
     /** A square picture that covers 2 : 1 loses exactly half. */
@@ -82,7 +83,8 @@ class SizingTest {
     void aCropOfExactlyTheLimitIsNotBeyondIt() {
         // 1 - 850 / 1000: a hair more than 0.15 in binary.
         shop.blanks.add(TestShop.cylinder("MUG-85", Material.CERAMIC, 140, 85, 30, List.of()));
-        Split<Unit> split = size(line("Q1", 1, "MUG-85", "clamp", TestShop.artwork("heron.png", 1000, 1000), Fit.COVER));
+        Split<Unit> split =
+                size(line("Q1", 1, "MUG-85", "clamp", TestShop.artwork("heron.png", 1000, 1000), Fit.COVER));
         assertThat(codes(split)).containsExactly("not-confirmed");
     }
 
@@ -104,9 +106,7 @@ class SizingTest {
     void aBandThatAPressCutsShortSaysByHowMuch() {
         shop.sources.set(0, TestShop.source("clamp", HeatKind.MUG_PRESS, 1, 0, Optional.of(Length.mm(90))));
         List<Unit> units = made(mug("Q1042", 1, 2000, 900, Fit.COVER));
-        assertThat(units.get(0).notes())
-                .extracting(Note::message)
-                .contains("press limits height: 90.00 of 100.00 mm");
+        assertThat(units.get(0).notes()).extracting(Note::message).contains("press limits height: 90.00 of 100.00 mm");
     }
 
     @Test
@@ -186,18 +186,17 @@ class SizingTest {
         assertThat(split.made()).as("seed %d", seed).isNotEmpty();
         assertThat(split.held()).as("seed %d", seed).isNotEmpty();
         assertThat(split.made().stream().map(Unit::id)).as("seed %d", seed).doesNotHaveDuplicates();
-        assertThat(split.held())
-                .allSatisfy(row -> assertThat(row.reason().message() + row.reason().cure())
-                        .as("seed %d", seed)
-                        .doesNotContain("{", "\n"));
+        assertThat(split.held()).allSatisfy(row -> assertThat(
+                        row.reason().message() + row.reason().cure())
+                .as("seed %d", seed)
+                .doesNotContain("{", "\n"));
     }
 
     private MatchedLine mug(String order, int quantity, int wide, int high, Fit fit) {
         return line(order, quantity, "MUG", "clamp", TestShop.artwork("heron.png", wide, high), fit);
     }
 
-    private MatchedLine line(
-            String order, int quantity, String sku, String source, ArtworkFile artwork, Fit fit) {
+    private MatchedLine line(String order, int quantity, String sku, String source, ArtworkFile artwork, Fit fit) {
         OrderLine line = TestShop.line(order, sku, "heron", quantity);
         Design design = TestShop.design("heron", artwork.name(), fit);
         return shop.matched(line, sku, source, design, artwork);

@@ -23,7 +23,11 @@ public final class PaperChoice {
         this.next = next;
     }
 
-    /** @param paper the id that the command line names; empty = the shop's papers */
+    /**
+     * The papers that a run may print on.
+     *
+     * @param paper the id that the command line names; empty = the shop's papers
+     */
     public static PaperChoice of(Rulebook rules, Optional<String> paper) {
         List<String> ids = paper.map(List::of).orElse(rules.shop().papers());
         if (ids.isEmpty()) {
