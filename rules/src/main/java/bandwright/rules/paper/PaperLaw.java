@@ -11,6 +11,8 @@ public final class PaperLaw {
     private PaperLaw() {}
 
     /**
+     * Whether a sheet of that room takes the transfer with its flag, upright or turned.
+     *
      * @param width of the printed picture, along the wall; the flag hangs on one of its ends
      * @param height of the printed picture, up the wall
      */

@@ -29,7 +29,11 @@ public final class PreparedPictures {
     private final Map<Long, List<Path>> bySize = new TreeMap<>();
     private int numbers;
 
-    /** @param scratch a folder of the caller's, which removes it with what is in it */
+    /**
+     * The pictures of one run; none is prepared yet.
+     *
+     * @param scratch a folder of the caller's, which removes it with what is in it
+     */
     public PreparedPictures(Path scratch) {
         this.scratch = scratch;
     }

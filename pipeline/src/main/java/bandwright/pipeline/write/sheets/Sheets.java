@@ -12,7 +12,11 @@ import java.util.List;
 public final class Sheets implements Output {
     private final PreparedPictures prepared;
 
-    /** @param prepared the run's pictures, whose scratch folder lasts until the files are written */
+    /**
+     * The sheets of one run.
+     *
+     * @param prepared the run's pictures, whose scratch folder lasts until the files are written
+     */
     public Sheets(PreparedPictures prepared) {
         this.prepared = prepared;
     }
