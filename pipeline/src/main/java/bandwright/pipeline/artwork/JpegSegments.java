@@ -85,7 +85,7 @@ final class JpegSegments {
             exifSeen = true;
             orientation = ExifOrientation.of(bytes.bytes(body), EXIF.length());
         } else if (marker == 0xE2 && begins(body, ICC) && body.length() > ICC.length() + 2) {
-            long skip = ICC.length() + 2;
+            long skip = ICC.length() + 2L;
             profile.put(bytes.u8(body.at() + ICC.length()), new Span(body.at() + skip, body.length() - skip));
         } else if (marker == 0xEE && begins(body, "Adobe") && body.length() >= 12) {
             adobeTransform = bytes.u8(body.at() + 11);
