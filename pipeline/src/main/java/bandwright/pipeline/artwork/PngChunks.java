@@ -40,7 +40,7 @@ final class PngChunks {
             throw new RefusedPicture(Flaw.DAMAGED);
         }
         walkToEnd(first.end() + 4);
-        if (data.isEmpty() || colour == PngColour.PALETTE && palette.isEmpty()) {
+        if (data.isEmpty() || (colour == PngColour.PALETTE && palette.isEmpty())) {
             throw new RefusedPicture(Flaw.DAMAGED);
         }
         return new PngHeader(
@@ -154,7 +154,7 @@ final class PngChunks {
         List<Integer> all = new ArrayList<>();
         for (int i = 0; i < 8; i++) {
             long value = bytes.u32(body.at() + 4L * i);
-            if (value > 100_000 || i % 2 == 1 && value == 0) {
+            if (value > 100_000 || (i % 2 == 1 && value == 0)) {
                 return List.of();
             }
             all.add((int) value);

@@ -4,11 +4,12 @@ import bandwright.pipeline.limits.Limits;
 
 /**
  * How much memory the inbox may still take up. Order files come from strangers: a small one can unpack to millions of
- * cells. The sizes are those of a 64-bit machine, roughly (from memory), and only need to be of the right order.
+ * cells. The sizes are rough (from memory: a 64-bit machine) and
+ * only need to be of the right order; a slot of a row costs more than its four bytes, as it costs time too.
  */
 public final class Allowance {
     private static final int ROW_BYTES = 600;
-    private static final int SLOT_BYTES = 4;
+    private static final int SLOT_BYTES = 16;
     private static final int CELL_BYTES = 80;
 
     private long left = Limits.INBOX_MEMORY_BYTES;

@@ -3,6 +3,12 @@ package bandwright.pipeline.intake.format;
 import bandwright.pipeline.limits.Limits;
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PushbackInputStream;
+import java.io.Reader;
+import java.nio.charset.Charset;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
@@ -15,6 +21,9 @@ import javax.xml.stream.XMLStreamReader;
  */
 final class Xml implements Closeable {
     private static final int DEPTH = 100;
+    private static final byte[] UTF8_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
+    private static final byte[] LITTLE_MARK = {(byte) 0xFF, (byte) 0xFE};
+    private static final byte[] BIG_MARK = {(byte) 0xFE, (byte) 0xFF};
     private static final XMLInputFactory FACTORY = factory();
 
     private final XMLStreamReader reader;
@@ -27,12 +36,32 @@ final class Xml implements Closeable {
         this.in = in;
     }
 
-    static Xml open(UnpackedBytes.Stream in) throws XMLStreamException, Unreadable {
+    static Xml open(UnpackedBytes.Stream in) throws IOException, Unreadable {
         try {
-            return new Xml(FACTORY.createXMLStreamReader(in), in);
+            return new Xml(FACTORY.createXMLStreamReader(decoded(in)), in);
         } catch (XMLStreamException e) {
             throw plain(e);
         }
+    }
+
+    /**
+     * The characters of a part, which is in UTF-8 or in UTF-16 with its mark (ECMA-376 Part 2, 8.2). Decoded here, as the
+     * JDK's XML reader writes to the error stream when a byte is wrong.
+     */
+    private static Reader decoded(UnpackedBytes.Stream in) throws IOException {
+        PushbackInputStream start = new PushbackInputStream(in, 3);
+        byte[] mark = start.readNBytes(3);
+        Charset charset = Formats.startsWith(mark, LITTLE_MARK) || Formats.startsWith(mark, BIG_MARK)
+                ? StandardCharsets.UTF_16
+                : StandardCharsets.UTF_8;
+        if (!Formats.startsWith(mark, UTF8_MARK)) {
+            start.unread(mark);
+        }
+        return new InputStreamReader(
+                start,
+                charset.newDecoder()
+                        .onMalformedInput(CodingErrorAction.REPORT)
+                        .onUnmappableCharacter(CodingErrorAction.REPORT));
     }
 
     /** The JDK's own reader, whatever else lies on the class path: its limits are the ones we know. */
