@@ -1,33 +1,37 @@
 package bandwright.pipeline.artwork;
 
-import java.util.List;
-
 /** The colour types of PNG (ISO/IEC 15948, 11.2.2) with the bit depths that each may have. */
 public enum PngColour {
-    GREY(0, 1, List.of(1, 2, 4, 8, 16)),
-    RGB(2, 3, List.of(8, 16)),
-    PALETTE(3, 1, List.of(1, 2, 4, 8)),
-    GREY_ALPHA(4, 2, List.of(8, 16)),
-    RGB_ALPHA(6, 4, List.of(8, 16));
+    GREY(0, 1, 1, 16),
+    RGB(2, 3, 8, 16),
+    PALETTE(3, 1, 1, 8),
+    GREY_ALPHA(4, 2, 8, 16),
+    RGB_ALPHA(6, 4, 8, 16);
 
     private final int code;
     private final int channels;
-    private final List<Integer> depths;
+    private final int leastBits;
+    private final int mostBits;
 
-    PngColour(int code, int channels, List<Integer> depths) {
+    PngColour(int code, int channels, int leastBits, int mostBits) {
         this.code = code;
         this.channels = channels;
-        this.depths = depths;
+        this.leastBits = leastBits;
+        this.mostBits = mostBits;
     }
 
     /** The colour type with that code; a pair that PNG hasn't is a damaged header. */
     static PngColour of(int code, int bits) throws RefusedPicture {
         for (PngColour colour : values()) {
-            if (colour.code == code && colour.depths.contains(bits)) {
+            if (colour.code == code && colour.mayHave(bits)) {
                 return colour;
             }
         }
         throw new RefusedPicture(Flaw.DAMAGED);
+    }
+
+    private boolean mayHave(int bits) {
+        return bits >= leastBits && bits <= mostBits && Integer.bitCount(bits) == 1;
     }
 
     /** Samples a pixel, alpha included. */

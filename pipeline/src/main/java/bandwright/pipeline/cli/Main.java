@@ -35,11 +35,17 @@ public final class Main implements Runnable {
     public static void main(String[] args) {
         PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, false, StandardCharsets.UTF_8);
-        int code = run(out, err, System.console() != null, args);
+        int code = run(out, err, isTerminal(), args);
         out.flush();
         err.flush();
         // Not a return from main: a library's idle thread must not keep the process alive.
         System.exit(code);
+    }
+
+    /** Java 17 has a console only where both ends are a terminal. */
+    @SuppressWarnings("SystemConsoleNull") // later Javas are asked by the same call whether it is one
+    private static boolean isTerminal() {
+        return System.console() != null;
     }
 
     /** The whole program, without a process: what it prints and the exit code. */

@@ -117,16 +117,20 @@ public sealed interface IntakeReason extends Reason {
     /** Something that this program doesn't make yet; it is never made without it. */
     record NotYet(What what) implements IntakeReason {
         enum What {
-            PERSONALISATION(OrderField.PERSONALISATION, "personalisation"),
-            PRODUCT(OrderField.SKU, "product"),
-            APPROVAL(OrderField.APPROVED, "approval");
+            PERSONALISATION,
+            PRODUCT,
+            APPROVAL;
 
-            private final OrderField field;
-            private final String key;
+            private OrderField field() {
+                return switch (this) {
+                    case PERSONALISATION -> OrderField.PERSONALISATION;
+                    case PRODUCT -> OrderField.SKU;
+                    case APPROVAL -> OrderField.APPROVED;
+                };
+            }
 
-            What(OrderField field, String key) {
-                this.field = field;
-                this.key = key;
+            private String key() {
+                return name().toLowerCase(Locale.ROOT);
             }
         }
 
@@ -137,17 +141,17 @@ public sealed interface IntakeReason extends Reason {
 
         @Override
         public OrderField field() {
-            return what.field;
+            return what.field();
         }
 
         @Override
         public String message() {
-            return Words.say("held.not-yet." + what.key + ".message");
+            return Words.say("held.not-yet." + what.key() + ".message");
         }
 
         @Override
         public String cure() {
-            return Words.say("held.not-yet." + what.key + ".cure");
+            return Words.say("held.not-yet." + what.key() + ".cure");
         }
     }
 }

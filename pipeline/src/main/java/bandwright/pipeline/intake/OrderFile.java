@@ -29,7 +29,7 @@ record OrderFile(String name, List<Grid> grids, String refusal) {
         Allowance allowance = new Allowance();
         List<OrderFile> read = new ArrayList<>();
         for (Path file : files) {
-            boolean isOnly = namesakes.get(Inbox.name(file)) == 1;
+            boolean isOnly = namesakes.getOrDefault(Inbox.name(file), 0) == 1;
             read.add(read(file, isOnly ? Inbox.name(file) : file.toString(), allowance, headers));
         }
         return Collections.unmodifiableList(read);

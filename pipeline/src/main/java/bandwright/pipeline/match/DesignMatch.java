@@ -139,6 +139,6 @@ final class DesignMatch {
 
     /** On a flat blank every placement of one picture is the whole flat. */
     private static boolean isAllRound(Placement placement, Blank blank) {
-        return placement == Placement.ALL_ROUND || blank.form().isFlat() && placement != Placement.TWO_SIDED;
+        return placement == Placement.ALL_ROUND || (blank.form().isFlat() && placement != Placement.TWO_SIDED);
     }
 }

@@ -6,10 +6,12 @@ import bandwright.rules.words.Words;
 public final class OutboxFault extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
+    private final String message;
     private final String cure;
 
     private OutboxFault(String message, String cure) {
         super(message);
+        this.message = message;
         this.cure = cure;
     }
 
@@ -22,6 +24,12 @@ public final class OutboxFault extends RuntimeException {
         OutboxFault fault = of(name, about);
         fault.initCause(cause);
         return fault;
+    }
+
+    /** What is wrong, never null. */
+    @Override
+    public String getMessage() {
+        return message;
     }
 
     public String cure() {

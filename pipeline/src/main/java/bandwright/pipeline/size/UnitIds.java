@@ -46,6 +46,6 @@ final class UnitIds {
     }
 
     private static boolean isPlain(int c) {
-        return c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '.' || c == '_' || c == '-';
+        return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || "._-".indexOf(c) >= 0;
     }
 }

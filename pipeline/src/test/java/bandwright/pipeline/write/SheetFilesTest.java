@@ -15,8 +15,7 @@ class SheetFilesTest {
     @Test
     void eachPrinterAndPaperHasAFileCountedPerPaper() {
         Sheet desk = new Sheet(GiftShop.ROOM, List.of());
-        Sheet attic = new Sheet(
-                PaperRoom.of(GiftShop.LETTER, GiftShop.printer("attic", MirrorBy.DRIVER)), List.of());
+        Sheet attic = new Sheet(PaperRoom.of(GiftShop.LETTER, GiftShop.printer("attic", MirrorBy.DRIVER)), List.of());
         Sheet tabloid = new Sheet(
                 PaperRoom.of(GiftShop.paper("13/19", 330, 483), GiftShop.printer("desk", MirrorBy.FILE)), List.of());
 

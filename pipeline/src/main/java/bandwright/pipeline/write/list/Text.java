@@ -65,7 +65,7 @@ public record Text(String words, Style style, Align align) implements Block {
 
     private void wrap(String paragraph, Faces faces, Length width, List<String> lines) {
         String line = "";
-        for (String word : paragraph.split("\\s+")) {
+        for (String word : paragraph.split("\\s+", -1)) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (!faces.width(longer, style).longerThan(width)) {
                 line = longer;

@@ -47,8 +47,7 @@ final class Deinterlaced implements RowSource {
             System.arraycopy(from, 1 + i * distance, into, 1 + x * distance, distance);
             return;
         }
-        int sample = from[1 + i * bits / 8] >> 8 - bits - i * bits % 8 & (1 << bits) - 1;
-        into[1 + x * bits / 8] |= (byte) (sample << 8 - bits - x * bits % 8);
+        Samples.put(into, 1, x, bits, Samples.at(from, 1, i, bits));
     }
 
     @Override

@@ -32,8 +32,8 @@ final class Opacity {
             PngFilter.undo(row, above, distance);
             byte[] line = new byte[(header.width() * bits + 7) / 8];
             for (int x = 0; x < header.width(); x++) {
-                int sample = at(row, x) >> 8 - bits;
-                line[x * bits / 8] |= (byte) (sample << 8 - bits - x * bits % 8);
+                int sample = at(row, x) >> (8 - bits);
+                Samples.put(line, 0, x, bits, sample);
             }
             out.write(line);
             byte[] free = above;
@@ -58,7 +58,7 @@ final class Opacity {
     private int at(byte[] row, int x) {
         if (header.colour() == PngColour.PALETTE) {
             int bits = header.bits();
-            int index = row[1 + x * bits / 8] >> 8 - bits - x * bits % 8 & (1 << bits) - 1;
+            int index = Samples.at(row, 1, x, bits);
             return index < said.length ? said[index] & 0xFF : 255;
         }
         int from = 1 + x * said.length;

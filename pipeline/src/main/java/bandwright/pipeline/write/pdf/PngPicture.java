@@ -87,7 +87,7 @@ final class PngPicture {
     private List<Integer> key(byte[] said) {
         List<Integer> key = new ArrayList<>();
         for (int i = 0; i < said.length; i += 2) {
-            int sample = ((said[i] & 0xFF) << 8 | said[i + 1] & 0xFF) & (1 << header.bits()) - 1;
+            int sample = (((said[i] & 0xFF) << 8) | (said[i + 1] & 0xFF)) & ((1 << header.bits()) - 1);
             key.add(sample);
             key.add(sample);
         }

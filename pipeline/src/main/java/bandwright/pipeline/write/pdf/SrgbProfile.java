@@ -24,7 +24,16 @@ public final class SrgbProfile {
 
     private SrgbProfile() {}
 
-    private record Tag(String sign, byte[] body) {}
+    /** A tag's four letters and its data. */
+    private static final class Tag {
+        final String sign;
+        final byte[] body;
+
+        Tag(String sign, byte[] body) {
+            this.sign = sign;
+            this.body = body;
+        }
+    }
 
     /** The profile's bytes, always the same. */
     public static byte[] bytes() {
@@ -57,23 +66,23 @@ public final class SrgbProfile {
             for (Tag tag : tags) {
                 int last = bodies.size() - 1;
                 // The three curves are one, stored once.
-                if (last >= 0 && bodies.get(last).body() == tag.body()) {
+                if (last >= 0 && bodies.get(last).body == tag.body) {
                     places.add(places.get(places.size() - 1));
                     continue;
                 }
                 bodies.add(tag);
                 places.add(end);
-                end += tag.body().length;
+                end += tag.body.length;
             }
             header(out, end);
             out.writeInt(tags.size());
             for (int i = 0; i < tags.size(); i++) {
-                out.writeBytes(tags.get(i).sign());
+                out.writeBytes(tags.get(i).sign);
                 out.writeInt(places.get(i));
-                out.writeInt(tags.get(i).body().length);
+                out.writeInt(tags.get(i).body.length);
             }
             for (Tag tag : bodies) {
-                out.write(tag.body());
+                out.write(tag.body);
             }
         });
     }

@@ -29,7 +29,7 @@ record TextBlock(List<Line> lines) {
     static TextBlock wrapped(String text, Length size, Length width) {
         List<Line> lines = new ArrayList<>();
         Line line = new Line(OutlineFont.regular(), "", size);
-        for (String word : text.split(" ")) {
+        for (String word : text.split(" ", -1)) {
             Line longer = new Line(line.font(), line.text().isEmpty() ? word : line.text() + " " + word, size);
             if (longer.width().longerThan(width) && !line.text().isEmpty()) {
                 lines.add(line);

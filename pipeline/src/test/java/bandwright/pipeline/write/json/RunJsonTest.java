@@ -14,9 +14,7 @@ import org.junit.jupiter.api.Test;
 class RunJsonTest {
     @Test
     void aUnitIsWrittenAsTheSchemaHasIt() throws IOException {
-        assertThat(json(RunMaker.weekend()))
-                .contains(
-                        """
+        assertThat(json(RunMaker.weekend())).contains("""
                         {
                             "id": "Q1042-1-1",
                             "site": "",

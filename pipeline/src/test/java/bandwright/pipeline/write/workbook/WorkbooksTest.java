@@ -105,8 +105,8 @@ class WorkbooksTest {
 
     @Test
     void hostileTextStaysInertAndUnchanged() throws IOException {
-        List<String> typed =
-                List.of("=1+1", "+SUM(A1)", "@x", "-2", "0071", "  two  ", "a\r\nb\tc", "_x0041_", "<b>&\"'", "\uD83D\uDC26");
+        List<String> typed = List.of(
+                "=1+1", "+SUM(A1)", "@x", "-2", "0071", "  two  ", "a\r\nb\tc", "_x0041_", "<b>&\"'", "\uD83D\uDC26");
         RunMaker maker = new RunMaker();
         Header header = new Header(typed, Map.of());
         maker.hold(GiftShop.row(GiftShop.from(2), header, typed.toArray(String[]::new)), 1);
@@ -136,8 +136,22 @@ class WorkbooksTest {
         assertThat(texts(sheet, 0)).startsWith("file", "sheet", "row", "order").endsWith("unit cost");
         assertThat(texts(sheet, 1))
                 .containsExactly(
-                        "orders.xlsx", "Orders", "2", "Q1042", "1", "MUG-11-W", "tern.jpg", "name: Ada", "2", "made", "", "",
-                        "Q1042-1-1; Q1042-1-2", "sheets/letter-01.pdf page 1", "1; 2", "2.16");
+                        "orders.xlsx",
+                        "Orders",
+                        "2",
+                        "Q1042",
+                        "1",
+                        "MUG-11-W",
+                        "tern.jpg",
+                        "name: Ada",
+                        "2",
+                        "made",
+                        "",
+                        "",
+                        "Q1042-1-1; Q1042-1-2",
+                        "sheets/letter-01.pdf page 1",
+                        "1; 2",
+                        "2.16");
         assertThat(texts(sheet, 2)).contains("0071", "3", "part", "artwork-missing", "0071-1-1", "2.27");
         assertThat(texts(sheet, 3)).contains("Q1046", "held", "storm-lamp.jpg");
         assertThat(texts(sheet, 4)).contains("Q1001", "skipped", "cancelled", "The order is cancelled.");
@@ -170,9 +184,12 @@ class WorkbooksTest {
         List<String> texts = new ArrayList<>();
         for (int column = 0; column < sheet.getRow(0).getLastCellNum(); column++) {
             Cell cell = row.getCell(column, Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
-            texts.add(cell.getCellType() == CellType.NUMERIC
-                    ? BigDecimal.valueOf(cell.getNumericCellValue()).stripTrailingZeros().toPlainString()
-                    : cell.getStringCellValue());
+            texts.add(
+                    cell.getCellType() == CellType.NUMERIC
+                            ? BigDecimal.valueOf(cell.getNumericCellValue())
+                                    .stripTrailingZeros()
+                                    .toPlainString()
+                            : cell.getStringCellValue());
         }
         return texts;
     }

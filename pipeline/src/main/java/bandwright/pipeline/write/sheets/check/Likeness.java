@@ -80,7 +80,7 @@ record Likeness(double share) {
         int high = sorted.length;
         while (low < high) {
             int middle = (low + high) / 2;
-            if (sorted[middle] < value || beyondEquals && sorted[middle] == value) {
+            if (sorted[middle] < value || (beyondEquals && sorted[middle] == value)) {
                 low = middle + 1;
             } else {
                 high = middle;
