@@ -99,11 +99,9 @@ public final class RunMaker {
     }
 
     public static Placed placed(Unit unit, int load, double x) {
-        Box box = new Box(
-                Length.mm(x),
-                Length.mm(40),
-                unit.transfer().height(),
-                unit.transfer().width());
+        Length turnedWidth = unit.transfer().height();
+        Length turnedHeight = unit.transfer().width();
+        Box box = new Box(Length.mm(x), Length.mm(40), turnedWidth, turnedHeight);
         return new Placed(unit, load, box, Rotation.R90, Optional.empty());
     }
 

@@ -14,12 +14,16 @@ import javax.imageio.ImageWriter;
 public final class JpegSamples {
     private JpegSamples() {}
 
-    /** @param type of BufferedImage */
+    /**
+     * A picture of ramps and squares.
+     *
+     * @param type of BufferedImage
+     */
     public static byte[] jpeg(int width, int height, int type, boolean progressive) throws IOException {
         BufferedImage image = new BufferedImage(width, height, type);
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                image.setRGB(x, y, 255 * x / width << 16 | 255 * y / height << 8 | (x / 8 + y / 8) % 2 * 200);
+                image.setRGB(x, y, ((255 * x / width) << 16) | ((255 * y / height) << 8) | ((x / 8 + y / 8) % 2 * 200));
             }
         }
         ImageIO.setUseCache(false);

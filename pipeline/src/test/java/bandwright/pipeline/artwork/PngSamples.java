@@ -37,7 +37,11 @@ public final class PngSamples {
         begin();
     }
 
-    /** @param colour the code of ISO/IEC 15948: 0 grey, 2 RGB, 3 palette, 4 grey with alpha, 6 RGB with alpha */
+    /**
+     * Noise in that kind of pixels.
+     *
+     * @param colour the code of ISO/IEC 15948: 0 grey, 2 RGB, 3 palette, 4 grey with alpha, 6 RGB with alpha
+     */
     public static PngSamples of(int width, int height, int bits, int colour) {
         return new PngSamples(width, height, bits, colour, false, 20260302L);
     }
@@ -128,8 +132,8 @@ public final class PngSamples {
         for (int y = 0; y < lines; y++) {
             for (int x = 0; x < columns * pixel; x++) {
                 int from = (pass[0] + x / pixel * pass[2]) * pixel + x % pixel;
-                int bit = rows[pass[1] + y * pass[3]][from / 8] >> 7 - from % 8 & 1;
-                out[y][x / 8] |= (byte) (bit << 7 - x % 8);
+                int bit = (rows[pass[1] + y * pass[3]][from / 8] >> (7 - from % 8)) & 1;
+                out[y][x / 8] |= (byte) (bit << (7 - x % 8));
             }
         }
         return out;

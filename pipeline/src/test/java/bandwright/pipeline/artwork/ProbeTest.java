@@ -109,7 +109,7 @@ class ProbeTest {
     private static int find(byte[] jpeg, int marker) {
         int at = 2;
         while ((jpeg[at + 1] & 0xFF) != marker) {
-            at += 2 + ((jpeg[at + 2] & 0xFF) << 8 | jpeg[at + 3] & 0xFF);
+            at += 2 + (((jpeg[at + 2] & 0xFF) << 8) | (jpeg[at + 3] & 0xFF));
         }
         return at;
     }

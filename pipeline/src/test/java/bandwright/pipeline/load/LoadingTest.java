@@ -24,6 +24,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The clamp takes one piece: 20 s in, 180 s, 10 s out. The oven holds six places. All are warm after 600 s. */
 class LoadingTest {
     private static final LocalDate MONDAY = LocalDate.of(2026, 3, 2);
+    /** Stands for a row without a ship-by date. */
+    private static final LocalDate NEVER = LocalDate.MAX;
 
     private final TestShop shop = TestShop.ofTheTrust();
 
@@ -66,7 +68,7 @@ class LoadingTest {
     @Test
     void whatShipsFirstIsPressedFirstAndWhatHasNoDateLast() {
         List<Load> loads = load(
-                line("Q1", "MUG", "clamp", 1, null),
+                line("Q1", "MUG", "clamp", 1, NEVER),
                 line("Q2", "MUG", "clamp", 1, MONDAY.plusDays(2)),
                 line("Q3", "GLASS", "oven", 1, MONDAY),
                 line("Q4", "MUG", "clamp", 1, MONDAY.plusDays(1)));
@@ -112,7 +114,7 @@ class LoadingTest {
         };
         for (int i = 0; i < 60; i++) {
             String[] kind = kinds[random.nextInt(kinds.length)];
-            LocalDate date = random.nextInt(5) == 0 ? null : MONDAY.plusDays(random.nextInt(3));
+            LocalDate date = random.nextInt(5) == 0 ? NEVER : MONDAY.plusDays(random.nextInt(3));
             lines.add(line("Q" + i, kind[0], kind[1], 1 + random.nextInt(4), date));
         }
         List<Unit> units = units(lines);
@@ -193,7 +195,8 @@ class LoadingTest {
     }
 
     private MatchedLine line(String order, String sku, String source, int quantity, LocalDate shipBy) {
-        OrderLine line = TestShop.line("", order, "1", sku, "heron", quantity, "", Optional.ofNullable(shipBy));
+        OrderLine line = TestShop.line(
+                "", order, "1", sku, "heron", quantity, "", Optional.of(shipBy).filter(date -> !date.equals(NEVER)));
         return shop.matched(
                 line,
                 sku,

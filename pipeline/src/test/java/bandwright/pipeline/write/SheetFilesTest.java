@@ -19,7 +19,8 @@ class SheetFilesTest {
         Sheet tabloid = new Sheet(
                 PaperRoom.of(GiftShop.paper("13/19", 330, 483), GiftShop.printer("desk", MirrorBy.FILE)), List.of());
 
-        assertThat(SheetFiles.of(new Tiled(List.of(desk, desk, attic, tabloid, desk), 1)))
+        assertThat(SheetFiles.of(new Tiled(List.of(desk, desk, attic, tabloid, desk), 1))
+                        .pages())
                 .extracting(sheet -> sheet.file() + " " + sheet.page())
                 .containsExactly(
                         "sheets/letter-01.pdf 1",
@@ -33,7 +34,7 @@ class SheetFilesTest {
     void aFileEndsAtAThousandPages() {
         Tiled many = new Tiled(Collections.nCopies(1_001, new Sheet(GiftShop.ROOM, List.of())), 1);
 
-        SheetFile last = SheetFiles.of(many).get(1_000);
+        SheetPage last = SheetFiles.of(many).pages().get(1_000);
         assertThat(last.file()).isEqualTo("sheets/letter-02.pdf");
         assertThat(last.page()).isEqualTo(1);
     }

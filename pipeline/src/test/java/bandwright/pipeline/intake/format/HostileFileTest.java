@@ -2,6 +2,7 @@ package bandwright.pipeline.intake.format;
 
 import static bandwright.pipeline.intake.format.WorkbookParts.row;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.io.ByteArrayOutputStream;
@@ -170,7 +171,7 @@ class HostileFileTest {
         Allowance allowance = new Allowance();
         long before = allowance.left();
         Path file = Files.write(folder.resolve("a.csv"), "order,sku\nQ1,\"x".getBytes(StandardCharsets.UTF_8));
-        catchThrowableOfType(Unreadable.class, () -> Formats.read(file, allowance, row -> 0));
+        assertThatThrownBy(() -> Formats.read(file, allowance, row -> 0)).isInstanceOf(Unreadable.class);
         assertThat(allowance.left()).isEqualTo(before);
     }
 
@@ -183,7 +184,7 @@ class HostileFileTest {
         }
         assertThat(refused.cure()).isNotBlank().doesNotContain("\n", "Exception", "{");
         assertThat(refused.getMessage()).doesNotContain("\n", "Exception", "{");
-        return refused.getMessage();
+        return String.valueOf(refused.getMessage());
     }
 
     /** A workbook whose sheet repeats that up to so many bytes. */
