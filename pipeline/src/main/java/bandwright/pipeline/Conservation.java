@@ -1,13 +1,13 @@
 package bandwright.pipeline;
 
-import bandwright.pipeline.held.From;
 import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.SkippedRow;
 import bandwright.pipeline.intake.InboxFile;
 import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.intake.Orders;
-import bandwright.pipeline.intake.Row;
 import bandwright.pipeline.load.Load;
+import bandwright.pipeline.rows.From;
+import bandwright.pipeline.rows.Row;
 import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.tile.Placed;
 import bandwright.pipeline.tile.Sheet;

@@ -3,7 +3,7 @@ package bandwright.pipeline;
 import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.SkippedRow;
 import bandwright.pipeline.intake.OrderLine;
-import bandwright.pipeline.intake.Row;
+import bandwright.pipeline.rows.Row;
 import bandwright.pipeline.size.Unit;
 import java.util.List;
 import java.util.Optional;

@@ -1,9 +1,9 @@
 package bandwright.pipeline.cli;
 
 import bandwright.pipeline.Run;
-import bandwright.pipeline.held.From;
 import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.intake.InboxFile;
+import bandwright.pipeline.rows.From;
 import bandwright.rules.words.Words;
 import java.nio.file.Path;
 import java.util.List;

@@ -1,6 +1,6 @@
 package bandwright.pipeline.held;
 
-import bandwright.pipeline.intake.Row;
+import bandwright.pipeline.rows.Row;
 
 /**
  * Pieces of a row that are rightly not made.

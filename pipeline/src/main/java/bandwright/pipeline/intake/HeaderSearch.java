@@ -2,6 +2,8 @@ package bandwright.pipeline.intake;
 
 import bandwright.pipeline.intake.format.Grid;
 import bandwright.pipeline.intake.format.GridRow;
+import bandwright.pipeline.rows.Cell;
+import bandwright.pipeline.rows.Header;
 import bandwright.rules.orders.OrderColumns;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.orders.Site;

@@ -1,8 +1,10 @@
 package bandwright.pipeline.intake;
 
-import bandwright.pipeline.held.From;
 import bandwright.pipeline.intake.format.Grid;
 import bandwright.pipeline.intake.format.GridRow;
+import bandwright.pipeline.rows.Cell;
+import bandwright.pipeline.rows.From;
+import bandwright.pipeline.rows.Row;
 import bandwright.rules.Rulebook;
 import bandwright.rules.words.Words;
 import java.nio.file.Path;

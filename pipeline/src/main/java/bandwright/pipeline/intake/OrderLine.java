@@ -1,5 +1,6 @@
 package bandwright.pipeline.intake;
 
+import bandwright.pipeline.rows.Row;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.SortedMap;

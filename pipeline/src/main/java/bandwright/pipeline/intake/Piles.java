@@ -2,6 +2,7 @@ package bandwright.pipeline.intake;
 
 import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.SkippedRow;
+import bandwright.pipeline.rows.Row;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,5 +1,7 @@
 package bandwright.pipeline.intake;
 
+import bandwright.pipeline.rows.Cell;
+import bandwright.pipeline.rows.Row;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.orders.Site;
 import bandwright.rules.table.Names;

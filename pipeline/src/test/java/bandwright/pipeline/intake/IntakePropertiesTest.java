@@ -3,8 +3,9 @@ package bandwright.pipeline.intake;
 import static bandwright.pipeline.intake.format.WorkbookParts.row;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import bandwright.pipeline.held.From;
 import bandwright.pipeline.intake.format.WorkbookParts;
+import bandwright.pipeline.rows.From;
+import bandwright.pipeline.rows.Row;
 import bandwright.rules.Rulebook;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -2,10 +2,10 @@ package bandwright.pipeline.match;
 
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.artwork.Orientation;
-import bandwright.pipeline.held.From;
-import bandwright.pipeline.intake.Header;
 import bandwright.pipeline.intake.OrderLine;
-import bandwright.pipeline.intake.Row;
+import bandwright.pipeline.rows.From;
+import bandwright.pipeline.rows.Header;
+import bandwright.pipeline.rows.Row;
 import bandwright.rules.Rulebook;
 import bandwright.rules.Shop;
 import bandwright.rules.blanks.Backing;

@@ -2,12 +2,12 @@ package bandwright.pipeline.tile;
 
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.artwork.Orientation;
-import bandwright.pipeline.held.From;
-import bandwright.pipeline.intake.Header;
 import bandwright.pipeline.intake.OrderLine;
-import bandwright.pipeline.intake.Row;
 import bandwright.pipeline.load.Load;
 import bandwright.pipeline.match.MatchedLine;
+import bandwright.pipeline.rows.From;
+import bandwright.pipeline.rows.Header;
+import bandwright.pipeline.rows.Row;
 import bandwright.pipeline.size.Transfer;
 import bandwright.pipeline.size.Unit;
 import bandwright.rules.Rulebook;

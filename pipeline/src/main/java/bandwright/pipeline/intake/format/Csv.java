@@ -1,7 +1,7 @@
 package bandwright.pipeline.intake.format;
 
-import bandwright.pipeline.intake.Cell;
 import bandwright.pipeline.limits.Limits;
+import bandwright.pipeline.rows.Cell;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;

@@ -1,6 +1,6 @@
 package bandwright.pipeline.intake.format;
 
-import bandwright.pipeline.intake.Cell;
+import bandwright.pipeline.rows.Cell;
 import java.util.List;
 
 /**

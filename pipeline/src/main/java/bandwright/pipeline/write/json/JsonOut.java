@@ -1,6 +1,6 @@
 package bandwright.pipeline.write.json;
 
-import bandwright.pipeline.held.From;
+import bandwright.pipeline.rows.From;
 import bandwright.pipeline.write.WrittenText;
 import bandwright.rules.units.Length;
 import com.fasterxml.jackson.core.JsonFactory;

@@ -1,10 +1,10 @@
 package bandwright.pipeline.write.workbook;
 
 import bandwright.pipeline.RowFate;
-import bandwright.pipeline.held.From;
 import bandwright.pipeline.held.HeldRow;
-import bandwright.pipeline.intake.Cell;
-import bandwright.pipeline.intake.Header;
+import bandwright.pipeline.rows.Cell;
+import bandwright.pipeline.rows.From;
+import bandwright.pipeline.rows.Header;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.table.Names;
 import bandwright.rules.words.Words;

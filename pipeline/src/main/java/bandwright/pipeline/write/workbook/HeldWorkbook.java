@@ -3,7 +3,7 @@ package bandwright.pipeline.write.workbook;
 import bandwright.pipeline.RowFate;
 import bandwright.pipeline.RowFates;
 import bandwright.pipeline.Run;
-import bandwright.pipeline.held.From;
+import bandwright.pipeline.rows.From;
 import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.Output;
 import bandwright.rules.Rulebook;

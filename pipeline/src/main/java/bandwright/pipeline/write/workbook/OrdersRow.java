@@ -2,10 +2,10 @@ package bandwright.pipeline.write.workbook;
 
 import bandwright.pipeline.RowFate;
 import bandwright.pipeline.Run;
-import bandwright.pipeline.held.From;
 import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.SkippedRow;
 import bandwright.pipeline.intake.OrderLine;
+import bandwright.pipeline.rows.From;
 import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.tile.Placed;
 import bandwright.pipeline.write.SheetFiles;

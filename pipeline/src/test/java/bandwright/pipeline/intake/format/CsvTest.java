@@ -3,7 +3,7 @@ package bandwright.pipeline.intake.format;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import bandwright.pipeline.intake.Cell;
+import bandwright.pipeline.rows.Cell;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.file.Files;

@@ -3,7 +3,7 @@ package bandwright.pipeline.intake.format;
 import static bandwright.pipeline.intake.format.WorkbookParts.row;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import bandwright.pipeline.intake.Cell;
+import bandwright.pipeline.rows.Cell;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bandwright.pipeline.GiftShop;
 import bandwright.pipeline.RunMaker;
-import bandwright.pipeline.held.From;
+import bandwright.pipeline.rows.From;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -2,11 +2,11 @@ package bandwright.pipeline.write.sheets;
 
 import bandwright.pipeline.RunId;
 import bandwright.pipeline.artwork.ArtworkFile;
-import bandwright.pipeline.held.From;
-import bandwright.pipeline.intake.Header;
 import bandwright.pipeline.intake.OrderLine;
-import bandwright.pipeline.intake.Row;
 import bandwright.pipeline.match.MatchedLine;
+import bandwright.pipeline.rows.From;
+import bandwright.pipeline.rows.Header;
+import bandwright.pipeline.rows.Row;
 import bandwright.pipeline.size.Layer;
 import bandwright.pipeline.size.Transfer;
 import bandwright.pipeline.size.Unit;

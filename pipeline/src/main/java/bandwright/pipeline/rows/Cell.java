@@ -1,4 +1,4 @@
-package bandwright.pipeline.intake;
+package bandwright.pipeline.rows;
 
 import java.time.LocalDate;
 import java.util.Optional;

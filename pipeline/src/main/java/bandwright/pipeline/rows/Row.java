@@ -1,6 +1,5 @@
-package bandwright.pipeline.intake;
+package bandwright.pipeline.rows;
 
-import bandwright.pipeline.held.From;
 import bandwright.rules.orders.OrderField;
 import java.util.List;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package bandwright.pipeline.held;
+package bandwright.pipeline.rows;
 
 import java.util.Comparator;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package bandwright.pipeline.intake;
+package bandwright.pipeline.rows;
 
 import bandwright.rules.orders.OrderField;
 import java.util.LinkedHashMap;
