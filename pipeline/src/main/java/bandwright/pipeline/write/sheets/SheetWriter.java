@@ -10,6 +10,7 @@ import bandwright.pipeline.write.pdf.PdfFile;
 import bandwright.pipeline.write.pdf.PreparedPictures;
 import bandwright.rules.Shop;
 import bandwright.rules.paper.FlagLaw;
+import bandwright.rules.units.Box;
 import bandwright.rules.words.Words;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -18,6 +19,8 @@ import org.apache.pdfbox.pdmodel.PDPage;
 
 /** Draws one file of sheets: pictures first, then what stands in the waste between them. */
 final class SheetWriter {
+    private static final String WASTE = "Waste";
+
     private final SheetFile file;
     private final RunId run;
     private final Shop shop;
@@ -53,6 +56,14 @@ final class SheetWriter {
         for (Placed placed : sheet.placed()) {
             transfers.draw(canvas, placed);
         }
+        Box page = sheet.room().page();
+        canvas.draw(WASTE, waste(sheet, index).form(document, page));
+        return canvas.page(document, page.width(), page.height());
+    }
+
+    /** All that stands between the pictures, as one drawing: who reads a page back need not walk through its letters. */
+    private Canvas waste(Sheet sheet, int index) throws IOException {
+        Canvas canvas = new Canvas();
         canvas.black(1);
         for (Placed placed : sheet.placed()) {
             Label.draw(canvas, lettering, placed, sheet.room(), shop);
@@ -69,7 +80,6 @@ final class SheetWriter {
         }
         marks.sheetLine(Words.say(
                 "sheets.page", file.shortName(), index + 1, file.sheets().size(), run));
-        return canvas.page(
-                document, sheet.room().page().width(), sheet.room().page().height());
+        return canvas;
     }
 }

@@ -1,6 +1,8 @@
 package bandwright.pipeline.write.sheets.check;
 
 import bandwright.pipeline.size.Layer;
+import java.awt.AlphaComposite;
+import java.awt.Graphics2D;
 import java.awt.color.ColorSpace;
 import java.awt.image.BufferedImage;
 import java.awt.image.Raster;
@@ -52,7 +54,12 @@ final class Artworks {
     private static BufferedImage colours(BufferedImage image) {
         boolean grey = image.getColorModel().getColorSpace().getType() == ColorSpace.TYPE_GRAY;
         if (!grey) {
-            return image;
+            BufferedImage plain = new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_INT_ARGB);
+            Graphics2D copy = plain.createGraphics();
+            copy.setComposite(AlphaComposite.Src);
+            copy.drawImage(image, 0, 0, null);
+            copy.dispose();
+            return plain;
         }
         Raster raster = image.getRaster();
         int depth = image.getSampleModel().getSampleSize(0);

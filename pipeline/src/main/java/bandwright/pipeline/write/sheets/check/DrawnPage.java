@@ -38,7 +38,10 @@ final class DrawnPage {
 
     static DrawnPage of(PDDocument document, int page, Sheet sheet) throws IOException {
         float dotsPerInch = (float) (DENSITY * MM_PER_INCH);
-        return new DrawnPage(sheet, new PDFRenderer(document).renderImageWithDPI(page, dotsPerInch, ImageType.RGB));
+        PDFRenderer renderer = new PDFRenderer(document);
+        // Or a picture of 2600 pixels is converted whole to be shown on 600.
+        renderer.setSubsamplingAllowed(true);
+        return new DrawnPage(sheet, renderer.renderImageWithDPI(page, dotsPerInch, ImageType.RGB));
     }
 
     /** Those whose picture does not look like its artwork, placed as meant. */
