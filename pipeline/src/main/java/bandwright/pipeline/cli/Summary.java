@@ -7,6 +7,7 @@ import bandwright.pipeline.rows.From;
 import bandwright.rules.words.Words;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A run in the few lines that a person reads on the terminal, and in the exit code that a script reads. */
 record Summary(Run run) {
@@ -23,13 +24,14 @@ record Summary(Run run) {
     }
 
     int exitCode() {
-        return run.held().isEmpty() && run.orders().refused().isEmpty() ? ExitCode.DONE : ExitCode.NEEDS_A_PERSON;
+        return run.held().isEmpty() && run.orders().unread().isEmpty() ? ExitCode.DONE : ExitCode.NEEDS_A_PERSON;
     }
 
-    /** One line for each file or sheet that a person should know of: refused, or no orders in it. */
+    /** One line for each file without orders that could be read, and for each hidden sheet, which may hold some. */
     List<String> refusals() {
-        return run.orders().files().stream()
-                .filter(file -> !file.message().isEmpty())
+        Stream<InboxFile> hidden = run.orders().files().stream().filter(file -> file.state() == InboxFile.State.HIDDEN);
+        return Stream.concat(run.orders().unread().stream(), hidden)
+                .distinct()
                 .map(file -> where(file) + ": " + file.message())
                 .toList();
     }

@@ -36,13 +36,4 @@ public record Orders(
                         file.file(), file, (one, next) -> one.state() == InboxFile.State.HIDDEN ? next : one));
         return List.copyOf(unread.values());
     }
-
-    /** What a person must mend before its orders can be read: no sheet of the file is orders, or it can't be read. */
-    public List<InboxFile> refused() {
-        Set<String> read = files.stream()
-                .filter(file -> file.state() == InboxFile.State.READ)
-                .map(InboxFile::file)
-                .collect(Collectors.toSet());
-        return files.stream().filter(file -> !read.contains(file.file())).toList();
-    }
 }

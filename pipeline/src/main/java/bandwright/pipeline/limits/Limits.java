@@ -10,6 +10,8 @@ public final class Limits {
     public static final long INBOX_MEMORY_BYTES = 400L << 20;
     /** Rows of one sheet, as ECMA-376 has them. */
     public static final int SHEET_ROWS = 1_048_576;
+    /** Blank rows in a gap between filled ones that are counted as rows read. */
+    public static final int BLANK_ROWS = 1_000;
     /** Columns of one sheet that are read. */
     public static final int SHEET_COLUMNS = 1_000;
     /** Characters of one cell, as spreadsheet programs have them. */

@@ -115,7 +115,7 @@ class IntakePropertiesTest {
     private Path workbook(int number, List<List<String>> rows) throws IOException {
         StringBuilder sheet = new StringBuilder();
         for (int i = 0; i < rows.size(); i++) {
-            sheet.append(row(3 + 2 * i, rows.get(i).toArray(String[]::new)));
+            sheet.append(row(3 + i, rows.get(i).toArray(String[]::new)));
         }
         return new WorkbookParts().sheet("Orders", sheet.toString()).write(folder.resolve("f" + number + ".xlsx"));
     }

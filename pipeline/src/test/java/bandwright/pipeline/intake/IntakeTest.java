@@ -144,8 +144,9 @@ class IntakeTest {
         Orders orders = Intake.read(List.of(file), TestRules.plain());
         assertThat(orders.files())
                 .extracting(each -> each.sheet().orElse("") + " " + each.state().word() + " " + each.rows())
-                .containsExactly("Notes not orders 0", "Orders read 1", "Old hidden 0");
+                .containsExactly("Notes not orders 0", "Orders read 3", "Old hidden 0");
         assertThat(orders.unread()).isEmpty();
+        assertThat(orders.empty()).extracting(row -> row.from().row()).containsExactly(3, 4);
         assertThat(orders.lines())
                 .extracting(line -> line.row().from())
                 .hasToString("[From[file=a.xlsx, sheet=Optional[Orders], row=5]]");

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * One sheet of an order file as it was read: its rows in order, before anybody knows what they mean. Rows that the file
- * doesn't have are not here, nor are blank rows under the last filled one.
+ * One sheet of an order file as it was read: its rows in order, before anybody knows what they mean. Blank rows between
+ * filled ones are here, whether the file stores them or not; those under the last filled one are not.
  *
  * @param sheet its name; empty in CSV
  * @param isHidden whether the spreadsheet program hides it: then it has no rows here

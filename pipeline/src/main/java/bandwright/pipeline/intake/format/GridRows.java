@@ -15,7 +15,18 @@ final class GridRows {
         this.allowance = allowance;
     }
 
+    /** Blank rows between filled ones count, whether the file stores them or not; beyond a sane gap they don't. */
     void add(int number, List<Cell> cells) throws Unreadable {
+        int above = rows.isEmpty() ? 0 : rows.get(rows.size() - 1).number();
+        if (number - above <= Limits.BLANK_ROWS) {
+            for (int blank = above + 1; blank < number; blank++) {
+                append(blank, List.of());
+            }
+        }
+        append(number, cells);
+    }
+
+    private void append(int number, List<Cell> cells) throws Unreadable {
         if (number > Limits.SHEET_ROWS) {
             throw Unreadable.of("too-many-rows", Limits.SHEET_ROWS);
         }

@@ -96,11 +96,15 @@ class XlsxTest {
                                 + "<row r=\"12\"><c r=\"A12\"/></row>")
                 .write(folder.resolve("a.xlsx"));
         List<GridRow> rows = only(file).rows();
-        assertThat(rows).extracting(GridRow::number).containsExactly(3, 7, 9);
-        assertThat(rows.get(0).cells()).hasSize(27);
-        assertThat(rows.get(0).cells().get(1).text()).isEqualTo("1");
-        assertThat(rows.get(0).cells().get(26).text()).isEqualTo("2");
-        assertThat(rows.get(1).isBlank()).isTrue();
+        assertThat(rows).extracting(GridRow::number).containsExactly(1, 2, 3, 4, 5, 6, 7, 8, 9);
+        List<Cell> third = rows.get(2).cells();
+        assertThat(third).hasSize(27);
+        assertThat(third.get(1).text()).isEqualTo("1");
+        assertThat(third.get(26).text()).isEqualTo("2");
+        assertThat(rows)
+                .filteredOn(row -> !row.isBlank())
+                .extracting(GridRow::number)
+                .containsExactly(3, 9);
     }
 
     @Test
@@ -143,7 +147,7 @@ class XlsxTest {
     void aWorkbookOfAnotherProgramReadsTheSame() throws Exception {
         Path file = folder.resolve("poi.xlsx");
         writeWithPoi(file);
-        List<Cell> cells = only(file).rows().get(0).cells();
+        List<Cell> cells = only(file).rows().get(4).cells();
         assertThat(cells)
                 .extracting(Cell::text)
                 .containsExactly("0071", "71", "2026-03-02", "merged", "", "6", "00123", "FALSE");
