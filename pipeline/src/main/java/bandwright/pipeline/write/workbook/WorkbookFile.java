@@ -19,8 +19,11 @@ import org.dhatim.fastexcel.Workbook;
  * are packed anew with one fixed time, and the stamp becomes the run's date.
  */
 final class WorkbookFile {
-    /** The first day that a zip file's clock can show. */
-    private static final LocalDateTime ZIP_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+    /**
+     * Early, but not the very first time that a zip file's clock can show: ZipEntry takes that one for a time before
+     * 1980 and adds a field in universal time, which depends on the computer's time zone.
+     */
+    private static final LocalDateTime ZIP_TIME = LocalDateTime.of(1980, 2, 1, 0, 0);
 
     private static final String PROPERTIES = "docProps/core.xml";
 

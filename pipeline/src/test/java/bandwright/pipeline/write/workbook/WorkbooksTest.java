@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TimeZone;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.FillPatternType;
@@ -24,6 +25,8 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Reads both workbooks with another library than the one that writes them. */
 class WorkbooksTest {
@@ -165,6 +168,20 @@ class WorkbooksTest {
 
         assertThat(bytes(HELD, run)).isEqualTo(bytes(HELD, run));
         assertThat(bytes(ORDERS, run)).isEqualTo(bytes(ORDERS, run));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"UTC", "Asia/Tokyo", "America/St_Johns"})
+    void theComputersTimeZoneLeavesNoMark(String zone) throws IOException {
+        Run run = RunMaker.weekend().run();
+        byte[] here = bytes(ORDERS, run);
+        TimeZone before = TimeZone.getDefault();
+        TimeZone.setDefault(TimeZone.getTimeZone(zone));
+        try {
+            assertThat(bytes(ORDERS, run)).isEqualTo(here);
+        } finally {
+            TimeZone.setDefault(before);
+        }
     }
 
     private static byte[] bytes(Output output, Run run) throws IOException {
