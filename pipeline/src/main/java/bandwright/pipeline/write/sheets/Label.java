@@ -29,7 +29,10 @@ final class Label {
     private static final Length MOST_TYPE = Length.mm(3);
 
     /** Baseline to baseline over the type size. */
-    private static final double LEADING = 1.12;
+    private static final double LEADING = 1.16;
+
+    /** How high the load's figures stand in their room; round ones overshoot it a little. */
+    private static final double FIGURE_SHARE = 0.94;
 
     /** The first row is that much larger than the others. */
     private static final double FIRST_ROW = 1.4;
@@ -64,7 +67,8 @@ final class Label {
         }
         Length width = lies ? box.width() : box.height();
         Length height = lies ? box.height() : box.width();
-        new Label(canvas, lettering, LabelText.of(placed, shop.unit()), width, height).drawFromCode(law.inset());
+        LabelText text = LabelText.of(placed, shop.unit());
+        new Label(canvas, lettering, text, width, height).drawFromCode(law.inset());
         canvas.restore();
     }
 
@@ -78,7 +82,7 @@ final class Label {
         return width.isPositive() && height.isPositive() ? Optional.of(new Box(x, y, width, height)) : Optional.empty();
     }
 
-    /** @param white paper round the ink, which serves the code as part of its quiet zone */
+    /** White paper round the ink serves the code as part of its quiet zone. */
     private void drawFromCode(Length white) {
         Optional<QrMark> found = QrMark.find(text.id());
         Length left = Length.ZERO;
@@ -166,7 +170,7 @@ final class Label {
         Line number = new Line(
                         OutlineFont.bold(),
                         text.load(),
-                        tall.times(1 / OutlineFont.bold().capShare()))
+                        tall.times(FIGURE_SHARE / OutlineFont.bold().capShare()))
                 .fitted(most, LEAST_TYPE);
         if (depth.longerThan(captionDepth)) {
             set(caption, width.minus(caption.width()), bottom.plus(depth), captionDepth);

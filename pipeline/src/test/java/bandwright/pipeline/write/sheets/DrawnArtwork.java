@@ -54,6 +54,21 @@ public final class DrawnArtwork {
         return image;
     }
 
+    /** 20 x 10 patches of colours of the seed: read at the patches' centres, every place tells itself from the others. */
+    public static BufferedImage patches(int width, int height, long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        for (int i = 0; i < 20; i++) {
+            for (int j = 0; j < 10; j++) {
+                g.setColor(new Color(random.nextInt(0x1000000)));
+                g.fillRect(i * width / 20, j * height / 10, width / 20, height / 10);
+            }
+        }
+        g.dispose();
+        return image;
+    }
+
     public static ArtworkFile png(Path folder, String name, BufferedImage image) {
         return write(folder, name, image, "png", Orientation.TOP_LEFT);
     }

@@ -17,7 +17,7 @@ import javax.imageio.ImageIO;
 /** The artwork of a page, unpacked once a file and averaged down to about the density of the drawing. */
 final class Artworks {
     private final double density;
-    private final Map<Path, Optional<BufferedImage>> unpacked = new TreeMap<>();
+    private final Map<Path, Map<Integer, Optional<BufferedImage>>> unpacked = new TreeMap<>();
 
     Artworks(double density) {
         this.density = density;
@@ -26,10 +26,12 @@ final class Artworks {
     /** Stored pixels, not turned; empty where this Java cannot unpack them. */
     Optional<BufferedImage> find(Layer.Picture picture) throws IOException {
         Path path = picture.artwork().path();
-        Optional<BufferedImage> known = unpacked.get(path);
+        int step = step(picture);
+        Map<Integer, Optional<BufferedImage>> bySize = unpacked.computeIfAbsent(path, p -> new TreeMap<>());
+        Optional<BufferedImage> known = bySize.get(step);
         if (known == null) {
-            known = read(path).map(image -> averaged(colours(image), step(picture)));
-            unpacked.put(path, known);
+            known = read(path).map(image -> averaged(colours(image), step));
+            bySize.put(step, known);
         }
         return known;
     }
@@ -45,7 +47,8 @@ final class Artworks {
     private static Optional<BufferedImage> read(Path path) throws IOException {
         try {
             return Optional.ofNullable(ImageIO.read(path.toFile()));
-        } catch (IIOException e) {
+        } catch (IIOException | RuntimeException e) {
+            // Java's readers throw all sorts at pictures that they don't know; the PDF's own reader has passed them.
             return Optional.empty();
         }
     }
