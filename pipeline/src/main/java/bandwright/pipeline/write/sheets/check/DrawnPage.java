@@ -21,8 +21,8 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 
 /** A page as a PDF reader draws it, beside the same page drawn from the artwork files without any PDF. */
 final class DrawnPage {
-    /** Pixels a millimetre of both drawings: about 72 to the inch. */
-    private static final double DENSITY = 2.8;
+    /** Pixels a millimetre of both drawings: about 144 to the inch. */
+    private static final double DENSITY = 5.6;
 
     private static final double MM_PER_INCH = 25.4;
 
@@ -39,8 +39,10 @@ final class DrawnPage {
     static DrawnPage of(PDDocument document, int page, Sheet sheet) throws IOException {
         float dotsPerInch = (float) (DENSITY * MM_PER_INCH);
         PDFRenderer renderer = new PDFRenderer(document);
-        // Or a picture of 2600 pixels is converted whole to be shown on 600.
+        // Single pixels are taken, not averaged: many times quicker, and cells of 64 of them are compared.
         renderer.setSubsamplingAllowed(true);
+        renderer.setRenderingHints(new RenderingHints(
+                RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_NEAREST_NEIGHBOR));
         return new DrawnPage(sheet, renderer.renderImageWithDPI(page, dotsPerInch, ImageType.RGB));
     }
 

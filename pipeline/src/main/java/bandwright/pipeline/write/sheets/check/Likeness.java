@@ -5,14 +5,14 @@ import java.awt.image.BufferedImage;
 import java.util.Arrays;
 
 /**
- * How alike two drawings are in a box: both are averaged over cells of four pixels, and the share of cells counts that
+ * How alike two drawings are in a box: both are averaged over cells of eight pixels, 1.4 mm,, and the share of cells counts that
  * differ clearly. Fine detail may be drawn differently by two readers; where something stands may not. A picture of
  * 97 % leaves a white edge of 1.5 % a side, which is more of its cells than may differ.
  *
  * @param share of the cells that differ clearly, 0 to 1
  */
 record Likeness(double share) {
-    private static final int CELL = 4;
+    private static final int CELL = 8;
 
     /** Of 255: more than any two readers' smoothing differs. [J] */
     private static final int CLEARLY = 32;
