@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** What a file of the artwork folder is: a picture with its size, or why it can't be printed. Nothing is decoded. */
+/** What a file of the artwork folder is: a picture with its size, or why it can't be printed. No pixel is decoded. */
 final class Probe {
     private final String name;
     private final Path path;
@@ -69,6 +69,7 @@ final class Probe {
         if (header.interlaced() && header.unpackedBytes() > Limits.INTERLACED_BYTES) {
             throw new RefusedPicture(Flaw.INTERLACED);
         }
+        PngPixels.require(bytes, header);
         return picture(bytes, ArtworkFile.Kind.PNG, header.width(), header.height(), header.orientation());
     }
 

@@ -10,6 +10,9 @@ record Commands(Terminal terminal) implements IFactory {
         if (kind == RunCommand.class) {
             return kind.cast(new RunCommand(terminal));
         }
+        if (kind == DayText.class) {
+            return kind.cast(new DayText());
+        }
         return CommandLine.defaultFactory().create(kind);
     }
 }

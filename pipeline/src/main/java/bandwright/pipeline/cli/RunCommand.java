@@ -43,7 +43,7 @@ final class RunCommand implements Callable<Integer> {
     @Option(names = "--artwork", paramLabel = "DIR", descriptionKey = "run.artwork")
     private @Nullable Path artwork;
 
-    @Option(names = "--date", paramLabel = "YYYY-MM-DD", descriptionKey = "run.date")
+    @Option(names = "--date", paramLabel = "YYYY-MM-DD", descriptionKey = "run.date", converter = DayText.class)
     private @Nullable LocalDate date;
 
     @Option(names = "--paper", paramLabel = "ID", descriptionKey = "run.paper")

@@ -121,6 +121,11 @@ public final class PngSamples {
         return chunk("IEND").file.toByteArray();
     }
 
+    /** A file whose chunks are sound, whatever their pixels unpack to. */
+    public byte[] fileOf(byte[] packed) {
+        return chunk("IDAT", packed).chunk("IEND").file.toByteArray();
+    }
+
     private byte[][] pass(int[] pass) {
         int columns = (width - pass[0] + pass[2] - 1) / pass[2];
         int lines = (height - pass[1] + pass[3] - 1) / pass[3];

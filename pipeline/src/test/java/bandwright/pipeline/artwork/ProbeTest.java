@@ -175,6 +175,24 @@ class ProbeTest {
     }
 
     @Test
+    void soundChunksWithBrokenOrShortPixelsAreRefused() throws IOException {
+        byte[] rows = new byte[10 * (1 + 20 * 3)];
+        byte[] short1 = PngSamples.deflated(Arrays.copyOf(rows, rows.length - 1));
+        assertThat(flaw(PngSamples.of(20, 10, 8, 2).fileOf(short1))).isEqualTo(Flaw.CUT_SHORT);
+        byte[] broken = PngSamples.of(20, 10, 8, 2).packed();
+        broken[broken.length / 2] ^= 0x55;
+        broken[broken.length / 2 + 1] ^= 0x55;
+        assertThat(probe(PngSamples.of(20, 10, 8, 2).fileOf(broken))).isInstanceOf(Found.Refused.class);
+        rows[3 * 61] = 7; // a filter that PNG hasn't
+        assertThat(flaw(PngSamples.of(20, 10, 8, 2).fileOf(PngSamples.deflated(rows))))
+                .isEqualTo(Flaw.DAMAGED);
+        rows[3 * 61] = 0;
+        assertThat(picture(PngSamples.of(20, 10, 8, 2).fileOf(PngSamples.deflated(rows)))
+                        .pixelHeight())
+                .isEqualTo(10);
+    }
+
+    @Test
     void rubbishIsNoPicture() throws IOException {
         assertThat(flaw(new byte[0])).isEqualTo(Flaw.CUT_SHORT);
         assertThat(flaw("a letter from the choir".getBytes(StandardCharsets.UTF_8)))
