@@ -70,6 +70,9 @@ final class WordsTest {
         for (String key : Words.keys()) {
             if (key.startsWith("held.") && key.endsWith(".message")) {
                 String code = key.split("\\.", -1)[1];
+                if (code.equals("artwork-unreadable")) {
+                    continue; // its cure is the flaw's own, tested beside the flaws
+                }
                 assertThat(Words.keys())
                         .as(key)
                         .anyMatch(other -> other.matches("held\\." + code + "\\b.*\\.cure(\\..*)?"));

@@ -30,9 +30,13 @@ final class MainTest {
         return folder.resolve("outbox").toString();
     }
 
+    private String inbox() {
+        return folder.resolve("inbox").toString();
+    }
+
     private Path write(String name, String text) throws IOException {
         Path file = folder.resolve(name);
-        Files.createDirectories(file.getParent());
+        Files.createDirectories(file.resolveSibling("."));
         return Files.writeString(file, text);
     }
 
@@ -63,18 +67,16 @@ final class MainTest {
 
     @Test
     void soundOrdersEndWithZero() throws IOException {
-        Path inbox = write("inbox/a.csv", "Order,SKU,Design,Qty\nQ1,MUG-11-W,tern,1\n")
-                .getParent();
-        int code = run("run", inbox.toString(), "--out", outbox(), "--artwork", SAMPLE + "/artwork");
+        write("inbox/a.csv", "Order,SKU,Design,Qty\nQ1,MUG-11-W,tern,1\n");
+        int code = run("run", inbox(), "--out", outbox(), "--artwork", SAMPLE + "/artwork");
         assertThat(code).as(err.toString()).isZero();
         assertThat(out.toString()).contains("1 pieces on 1 sheets, 0 held");
     }
 
     @Test
     void everythingHeldStillMakesARunFolderWithoutSheets() throws IOException {
-        Path inbox = write("inbox/a.csv", "Order,SKU,Design,Qty\nQ1,NO-SUCH,tern,1\n")
-                .getParent();
-        assertThat(run("run", inbox.toString(), "--out", outbox(), "--date", "2026-03-02"))
+        write("inbox/a.csv", "Order,SKU,Design,Qty\nQ1,NO-SUCH,tern,1\n");
+        assertThat(run("run", inbox(), "--out", outbox(), "--date", "2026-03-02"))
                 .isEqualTo(3);
         assertThat(names(folder.resolve("outbox/2026-03-02-1")))
                 .contains("held.xlsx")
@@ -83,18 +85,16 @@ final class MainTest {
 
     @Test
     void onlyCancelledRowsPublishNothing() throws IOException {
-        Path inbox = write("inbox/a.csv", "Order,SKU,Design,Status\nQ1,MUG-11-W,tern,Cancelled\n")
-                .getParent();
-        assertThat(run("run", inbox.toString(), "--out", outbox())).isZero();
+        write("inbox/a.csv", "Order,SKU,Design,Status\nQ1,MUG-11-W,tern,Cancelled\n");
+        assertThat(run("run", inbox(), "--out", outbox())).isZero();
         assertThat(names(folder.resolve("outbox"))).containsExactly("ledger.lock");
     }
 
     @Test
     void aRefusedFileIsNamedAndTheOthersAreMade() throws IOException {
         write("inbox/bad.xlsx", "PK\u0003\u0004 cut short");
-        Path inbox =
-                write("inbox/good.csv", "Order,SKU,Design\nQ1,MUG-11-W,tern\n").getParent();
-        assertThat(run("run", inbox.toString(), "--out", outbox(), "--artwork", SAMPLE + "/artwork"))
+        write("inbox/good.csv", "Order,SKU,Design\nQ1,MUG-11-W,tern\n");
+        assertThat(run("run", inbox(), "--out", outbox(), "--artwork", SAMPLE + "/artwork"))
                 .isEqualTo(3);
         assertThat(err.toString()).startsWith("bad.xlsx: ").containsOnlyOnce("\n");
         assertThat(out.toString()).contains("1 pieces on 1 sheets, 0 held");
@@ -102,8 +102,8 @@ final class MainTest {
 
     @Test
     void nothingReadableEndsWithOne() throws IOException {
-        Path inbox = write("inbox/tides.csv", "high,low\n1,2\n").getParent();
-        assertThat(run("run", inbox.toString(), "--out", outbox())).isEqualTo(1);
+        write("inbox/tides.csv", "high,low\n1,2\n");
+        assertThat(run("run", inbox(), "--out", outbox())).isEqualTo(1);
         assertThat(err.toString()).contains("tides.csv: ").contains("no file could be read as orders");
     }
 

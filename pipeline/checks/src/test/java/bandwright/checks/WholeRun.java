@@ -1,0 +1,57 @@
+package bandwright.checks;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** Runs the program as its own process, as a shop does, and looks at what it left. */
+final class WholeRun {
+    static final Path SAMPLE =
+            Path.of("..", "..", "inbox-sample").toAbsolutePath().normalize();
+
+    private WholeRun() {}
+
+    /** The exit code of {@code bandwright} with these words, on a Java with these options. */
+    static int bandwright(List<String> javaOptions, Map<String, String> environment, String... words)
+            throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(List.of("-Xmx512m", "-XX:+UseSerialGC", "-Djava.awt.headless=true"));
+        command.addAll(javaOptions);
+        command.addAll(List.of("-cp", System.getProperty("java.class.path"), "bandwright.pipeline.cli.Main"));
+        command.addAll(List.of(words));
+        ProcessBuilder builder = new ProcessBuilder(command);
+        builder.environment().putAll(environment);
+        builder.redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD);
+        return builder.start().waitFor();
+    }
+
+    /** Every file below a folder, by its name with slashes. */
+    static Map<String, byte[]> files(Path folder) throws IOException {
+        Map<String, byte[]> files = new TreeMap<>();
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path file : all.filter(Files::isRegularFile).toList()) {
+                files.put(folder.relativize(file).toString().replace('\\', '/'), Files.readAllBytes(file));
+            }
+        }
+        return files;
+    }
+
+    static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> all = Files.walk(from)) {
+            for (Path path : all.toList()) {
+                Path copy = to.resolve(from.relativize(path).toString());
+                if (Files.isDirectory(path)) {
+                    Files.createDirectories(copy);
+                } else {
+                    Files.copy(path, copy);
+                }
+            }
+        }
+    }
+}
