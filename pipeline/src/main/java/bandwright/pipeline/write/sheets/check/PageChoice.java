@@ -16,7 +16,7 @@ import java.util.TreeMap;
  */
 final class PageChoice {
     /** Pixels that are unpacked twice in a quarter of a second, measured cold. [J] */
-    private static final long QUICK_PIXELS = 3_500_000;
+    private static final long QUICK_PIXELS = 2_700_000;
 
     /** Above that a page would not fit into the memory of a small machine; its boxes are compared all the same. [J] */
     private static final long MOST_PIXELS = 60_000_000;
