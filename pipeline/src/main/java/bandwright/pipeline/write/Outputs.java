@@ -3,7 +3,9 @@ package bandwright.pipeline.write;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.write.json.RunJson;
 import bandwright.pipeline.write.pdf.PreparedPictures;
+import bandwright.pipeline.write.picklist.PickList;
 import bandwright.pipeline.write.sheets.Sheets;
+import bandwright.pipeline.write.slips.PackingSlips;
 import bandwright.pipeline.write.workbook.HeldWorkbook;
 import bandwright.pipeline.write.workbook.OrdersWorkbook;
 import bandwright.rules.Rulebook;
@@ -15,7 +17,13 @@ public final class Outputs {
     private Outputs() {}
 
     private static List<Output> all(PreparedPictures pictures) {
-        return List.of(new Sheets(pictures), new HeldWorkbook(), new OrdersWorkbook(), new RunJson());
+        return List.of(
+                new Sheets(pictures),
+                new PickList(),
+                new PackingSlips(),
+                new HeldWorkbook(),
+                new OrdersWorkbook(),
+                new RunJson());
     }
 
     /**

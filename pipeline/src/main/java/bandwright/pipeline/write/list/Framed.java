@@ -5,7 +5,7 @@ import bandwright.rules.units.Length;
 
 /** A block with a frame about it: what must be seen before the rest. */
 public record Framed(Block inner, Length padding, Length stroke) implements Block {
-    static Framed of(Block inner) {
+    public static Framed of(Block inner) {
         return new Framed(inner, Length.mm(2.5), Length.mm(0.6));
     }
 

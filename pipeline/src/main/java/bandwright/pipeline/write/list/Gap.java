@@ -4,7 +4,7 @@ import bandwright.rules.units.Length;
 
 /** White space. */
 public record Gap(Length high) implements Block {
-    static Gap mm(double high) {
+    public static Gap mm(double high) {
         return new Gap(Length.mm(high));
     }
 

@@ -9,7 +9,7 @@ public record ListPaper(Length width, Length height) {
     private static final Length TOP = Length.mm(14);
     private static final Length FOOT = Length.mm(16);
 
-    static ListPaper of(LengthUnit unit) {
+    public static ListPaper of(LengthUnit unit) {
         return unit == LengthUnit.IN
                 ? new ListPaper(Length.inches(8.5), Length.inches(11))
                 : new ListPaper(Length.mm(210.0), Length.mm(297.0));

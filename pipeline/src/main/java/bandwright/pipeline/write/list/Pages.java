@@ -31,7 +31,7 @@ public final class Pages implements AutoCloseable {
     /** One page and what its foot says beside the page's number. */
     private record Leaf(Canvas canvas, String running) {}
 
-    Pages(RunId run, String file, String title, String shop, ListPaper paper) throws IOException {
+    public Pages(RunId run, String file, String title, String shop, ListPaper paper) throws IOException {
         this.document = PdfFile.create(run, file, title);
         this.faces = new Faces(document);
         this.run = run;
@@ -49,19 +49,19 @@ public final class Pages implements AutoCloseable {
         return document;
     }
 
-    Length measure() {
+    public Length measure() {
         return paper.measure();
     }
 
     /** Begins a page; {@code running} stands at its foot and on the pages that it runs over to. */
-    Pages page(String running) {
+    public Pages page(String running) {
         leaves.add(new Leaf(new Canvas(), running));
         y = paper.top();
         return this;
     }
 
     /** What is repeated at the top of each page until {@link #endTable}; set here now, together with the row that follows. */
-    Pages table(Block head) {
+    public Pages table(Block head) {
         tableHead = Optional.empty();
         ensure(head.height(faces, measure()).plus(Length.mm(14)));
         set(head);
@@ -69,17 +69,17 @@ public final class Pages implements AutoCloseable {
         return this;
     }
 
-    Pages endTable() {
+    public Pages endTable() {
         tableHead = Optional.empty();
         return this;
     }
 
     /** Sets blocks that must not be parted from each other: a heading and what it heads. */
-    Pages together(Block... blocks) {
+    public Pages together(Block... blocks) {
         return add(new Stack(List.of(blocks)));
     }
 
-    Pages add(Block block) {
+    public Pages add(Block block) {
         Length high = block.height(faces, measure());
         Length room = paper.top().minus(paper.foot()).minus(headHeight());
         if (high.longerThan(room)) {
@@ -117,7 +117,7 @@ public final class Pages implements AutoCloseable {
     }
 
     /** Adds the foot of every page and writes the file. */
-    void writeTo(OutputStream out) throws IOException {
+    public void writeTo(OutputStream out) throws IOException {
         if (leaves.isEmpty()) {
             page("");
         }

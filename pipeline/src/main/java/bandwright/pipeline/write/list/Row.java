@@ -19,7 +19,7 @@ public record Row(List<Length> columns, List<Block> cells, Length padding, Lengt
     }
 
     /** A row of a table's body. */
-    static Row of(List<Length> columns, List<Block> cells) {
+    public static Row of(List<Length> columns, List<Block> cells) {
         return new Row(columns, cells, Length.mm(1.2), HAIR);
     }
 

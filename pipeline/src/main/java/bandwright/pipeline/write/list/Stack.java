@@ -9,7 +9,7 @@ public record Stack(List<Block> blocks) implements Block {
         blocks = List.copyOf(blocks);
     }
 
-    static Stack of(Block... blocks) {
+    public static Stack of(Block... blocks) {
         return new Stack(List.of(blocks));
     }
 

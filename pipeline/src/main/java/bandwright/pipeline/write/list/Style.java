@@ -11,14 +11,15 @@ import bandwright.rules.units.Length;
  */
 public record Style(boolean isBold, Length size, double darkness) {
     /** The one scale of sizes that all lists share. */
-    static final Style TITLE = bold(20);
+    public static final Style TITLE = bold(20);
 
-    static final Style HEADING = bold(13);
-    static final Style FIGURE = bold(15);
-    static final Style STRONG = bold(10);
-    static final Style BODY = plain(10);
-    static final Style SMALL = plain(8);
-    static final Style LABEL = new Style(true, Points.length(7.5), 0.65);
+    public static final Style HEADING = bold(13);
+    public static final Style FIGURE = bold(15);
+    public static final Style STRONG = bold(10);
+    public static final Style ADDRESS = plain(12);
+    public static final Style BODY = plain(10);
+    public static final Style SMALL = plain(8);
+    public static final Style LABEL = new Style(true, Points.length(7.5), 0.65);
 
     private static Style bold(double points) {
         return new Style(true, Points.length(points), 1);
@@ -29,15 +30,15 @@ public record Style(boolean isBold, Length size, double darkness) {
     }
 
     /** From one baseline to the next. */
-    Length leading() {
+    public Length leading() {
         return size.times(1.3);
     }
 
-    Style bold() {
+    public Style bold() {
         return new Style(true, size, darkness);
     }
 
-    Style grey() {
+    public Style grey() {
         return new Style(isBold, size, 0.65);
     }
 }

@@ -13,11 +13,11 @@ public record Text(String words, Style style, Align align) implements Block {
         CENTRE
     }
 
-    static Text of(String words, Style style) {
+    public static Text of(String words, Style style) {
         return new Text(words, style, Align.LEFT);
     }
 
-    static Text right(String words, Style style) {
+    public static Text right(String words, Style style) {
         return new Text(words, style, Align.RIGHT);
     }
 

@@ -8,7 +8,7 @@ import bandwright.rules.units.Length;
 public record Tick(Length side) implements Block {
     private static final Length STROKE = Length.mm(0.35);
 
-    static Tick small() {
+    public static Tick small() {
         return new Tick(Length.mm(3.6));
     }
 

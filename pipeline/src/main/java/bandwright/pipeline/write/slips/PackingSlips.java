@@ -1,0 +1,189 @@
+package bandwright.pipeline.write.slips;
+
+import bandwright.pipeline.RowFate;
+import bandwright.pipeline.Run;
+import bandwright.pipeline.held.HeldRow;
+import bandwright.pipeline.size.Unit;
+import bandwright.pipeline.write.OutFile;
+import bandwright.pipeline.write.Output;
+import bandwright.pipeline.write.list.Block;
+import bandwright.pipeline.write.list.Framed;
+import bandwright.pipeline.write.list.Gap;
+import bandwright.pipeline.write.list.ListPaper;
+import bandwright.pipeline.write.list.Pages;
+import bandwright.pipeline.write.list.Row;
+import bandwright.pipeline.write.list.Stack;
+import bandwright.pipeline.write.list.Style;
+import bandwright.pipeline.write.list.Text;
+import bandwright.pipeline.write.list.Tick;
+import bandwright.rules.Rulebook;
+import bandwright.rules.blanks.Blank;
+import bandwright.rules.orders.OrderField;
+import bandwright.rules.units.Length;
+import bandwright.rules.words.Words;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** What goes into each box and to whom: packing-slips.pdf, one slip an order. */
+public final class PackingSlips implements Output {
+    /** The name in the run's folder. */
+    public static final String FILE = "packing-slips.pdf";
+
+    private static final Length TICK = Length.mm(8);
+    private static final Length COUNT = Length.mm(18);
+    private static final Length PRICE = Length.mm(26);
+
+    @Override
+    public List<OutFile> files(Run run, Rulebook rules) {
+        List<Slip> slips = Slip.of(run);
+        if (slips.isEmpty()) {
+            return List.of();
+        }
+        return List.of(new OutFile(FILE, out -> write(run, slips, rules, out)));
+    }
+
+    private static void write(Run run, List<Slip> slips, Rulebook rules, OutputStream out) throws IOException {
+        try (Pages pages = new Pages(
+                run.id(),
+                FILE,
+                Words.say("slips.title"),
+                rules.shop().name(),
+                ListPaper.of(rules.shop().unit()))) {
+            for (Slip slip : slips) {
+                pages.page(Words.say("slips.order", slip.order()));
+                head(pages, slip);
+                pieces(pages, slip);
+                missing(pages, slip);
+                last(pages, slip);
+            }
+            pages.writeTo(out);
+        }
+    }
+
+    private static void head(Pages pages, Slip slip) {
+        Length half = pages.measure().half();
+        String state = Words.say(slip.isComplete() ? "slips.complete" : "slips.not-complete");
+        pages.add(Row.plain(
+                List.of(half, half),
+                List.of(
+                        Text.of(Words.say("slips.order", slip.order()), Style.TITLE),
+                        Text.right(state, Style.HEADING))));
+        pages.add(Gap.mm(6));
+        List<Block> address = new ArrayList<>();
+        slip.address().forEach(line -> address.add(Text.of(line, Style.ADDRESS)));
+        pages.add(Row.plain(List.of(half, half), List.of(new Stack(address), facts(slip))));
+        pages.add(Gap.mm(6));
+        if (slip.isGift()) {
+            gift(pages, slip);
+        }
+    }
+
+    private static Block facts(Slip slip) {
+        List<Block> facts = new ArrayList<>();
+        fact(facts, "slips.site", Optional.of(slip.site()).filter(site -> !site.isEmpty()));
+        fact(facts, "slips.order-date", slip.orderDate());
+        fact(facts, "slips.ship-by", slip.shipBy());
+        fact(facts, "slips.shipping", slip.said(OrderField.SHIPPING));
+        Optional<String> shipTo = slip.said(OrderField.SHIP_TO);
+        fact(facts, "slips.buyer", slip.said(OrderField.BUYER).filter(buyer -> !shipTo.equals(Optional.of(buyer))));
+        return new Stack(facts);
+    }
+
+    private static void fact(List<Block> facts, String key, Optional<?> what) {
+        what.ifPresent(text -> facts.add(Text.of(Words.say(key, text), Style.BODY)));
+    }
+
+    private static void gift(Pages pages, Slip slip) {
+        List<Block> words = new ArrayList<>(List.of(Text.of(Words.say("slips.gift"), Style.STRONG)));
+        slip.said(OrderField.GIFT_MESSAGE).ifPresent(message -> {
+            words.add(Gap.mm(1.5));
+            words.add(Text.of(message, Style.ADDRESS));
+        });
+        pages.add(Framed.of(new Stack(words))).add(Gap.mm(6));
+    }
+
+    private static void pieces(Pages pages, Slip slip) {
+        boolean hasPrices = !slip.isGift() && slip.said(OrderField.PRICE).isPresent();
+        Length price = hasPrices ? PRICE : Length.ZERO;
+        Length what = pages.measure().minus(TICK).minus(COUNT).minus(price);
+        List<Length> columns = hasPrices ? List.of(TICK, COUNT, what, price) : List.of(TICK, COUNT, what);
+        pages.table(Row.head(columns, heads(hasPrices)));
+        for (RowFate row : slip.rows()) {
+            if (row.units().isEmpty()) {
+                continue;
+            }
+            List<Block> cells = new ArrayList<>(List.of(
+                    Tick.small(),
+                    Text.of(Words.say("slips.count", row.units().size()), Style.FIGURE),
+                    piece(row.units().get(0))));
+            if (hasPrices) {
+                cells.add(Text.right(row.row().cell(OrderField.PRICE).text().strip(), Style.BODY));
+            }
+            pages.add(Row.of(columns, cells));
+        }
+        pages.endTable().add(Gap.mm(6));
+    }
+
+    private static List<Block> heads(boolean hasPrices) {
+        List<Block> heads = new ArrayList<>(List.of(
+                Text.of("", Style.LABEL),
+                Text.of(Words.say("slips.head-count"), Style.LABEL),
+                Text.of(Words.say("slips.head-piece"), Style.LABEL)));
+        if (hasPrices) {
+            heads.add(Text.right(Words.say("slips.head-price"), Style.LABEL));
+        }
+        return heads;
+    }
+
+    private static Block piece(Unit unit) {
+        Blank blank = unit.matched().blank();
+        List<Block> piece = new ArrayList<>();
+        piece.add(Text.of(blank.sku() + "  " + blank.name(), Style.STRONG));
+        piece.add(Text.of(Words.say("slips.design", unit.matched().design().name()), Style.BODY));
+        unit.matched()
+                .line()
+                .texts()
+                .forEach((field, text) -> piece.add(Text.of(Words.say("slips.text", field, text), Style.BODY)));
+        if (!blank.parts().isEmpty()) {
+            piece.add(Text.of(Words.say("slips.parts", String.join(", ", blank.parts())), Style.BODY));
+        }
+        return new Stack(piece);
+    }
+
+    /** What the packer must not wait for in vain, and must not ship without asking. */
+    private static void missing(Pages pages, Slip slip) {
+        if (slip.isComplete()) {
+            return;
+        }
+        List<Block> missing = new ArrayList<>(List.of(Text.of(Words.say("slips.missing"), Style.STRONG)));
+        for (RowFate row : slip.rows()) {
+            for (HeldRow held : row.held()) {
+                String sku = row.row().cell(OrderField.SKU).text().strip();
+                String design = row.row().cell(OrderField.DESIGN).text().strip();
+                missing.add(Gap.mm(1.5));
+                missing.add(Text.of(Words.say("slips.missing-row", held.pieces(), sku, design), Style.BODY));
+                missing.add(
+                        Text.of(held.reason().message() + " " + held.reason().cure(), Style.SMALL));
+            }
+        }
+        pages.add(Framed.of(new Stack(missing))).add(Gap.mm(6));
+    }
+
+    private static void last(Pages pages, Slip slip) {
+        slip.said(OrderField.NOTE).ifPresent(note -> pages.add(Text.of(Words.say("slips.note", note), Style.BODY))
+                .add(Gap.mm(3)));
+        Set<String> care = slip.rows().stream()
+                .flatMap(row -> row.units().stream())
+                .map(unit -> unit.matched().blank())
+                .filter(blank -> !blank.care().isEmpty())
+                .map(blank -> Words.say("slips.care", blank.name(), blank.care()))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        care.forEach(words -> pages.add(Text.of(words, Style.SMALL)).add(Gap.mm(1)));
+    }
+}

@@ -1,0 +1,125 @@
+package bandwright.pipeline.write.slips;
+
+import bandwright.pipeline.RowFate;
+import bandwright.pipeline.RowFates;
+import bandwright.pipeline.Run;
+import bandwright.pipeline.intake.OrderLine;
+import bandwright.pipeline.rows.Row;
+import bandwright.rules.orders.OrderField;
+import bandwright.rules.table.NaturalOrder;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * One order as its box needs it.
+ *
+ * @param rows what became of each of its rows, in the order of the files
+ */
+record Slip(String site, String order, List<RowFate> rows) {
+    /** Made for the shelf: it needs no box. */
+    private static final String STOCK = "STOCK";
+
+    private static final Set<OrderField> ADDRESS = Set.of(
+            OrderField.SHIP_TO,
+            OrderField.STREET,
+            OrderField.CITY,
+            OrderField.REGION,
+            OrderField.POSTCODE,
+            OrderField.COUNTRY);
+    /** These stand on one line of an address where their columns stand side by side. */
+    private static final Set<OrderField> PLACE = Set.of(OrderField.CITY, OrderField.REGION, OrderField.POSTCODE);
+
+    private static final Comparator<Slip> URGENT_FIRST = Comparator.comparing(
+                    (Slip slip) -> slip.shipBy().orElse(LocalDate.MAX))
+            .thenComparing(Slip::order, NaturalOrder.INSTANCE)
+            .thenComparing(Slip::site);
+
+    Slip {
+        rows = List.copyOf(rows);
+    }
+
+    /** The orders of which at least one piece is made, the most urgent first. */
+    static List<Slip> of(Run run) {
+        Map<List<String>, List<RowFate>> orders = new LinkedHashMap<>();
+        for (RowFate fate : RowFates.of(run)) {
+            if (!fate.order().isEmpty()) {
+                orders.computeIfAbsent(List.of(site(fate), fate.order()), key -> new ArrayList<>())
+                        .add(fate);
+            }
+        }
+        return orders.entrySet().stream()
+                .map(entry -> new Slip(entry.getKey().get(0), entry.getKey().get(1), entry.getValue()))
+                .filter(slip -> !slip.order.equalsIgnoreCase(STOCK))
+                .filter(slip -> slip.rows.stream().anyMatch(row -> !row.units().isEmpty()))
+                .sorted(URGENT_FIRST)
+                .toList();
+    }
+
+    /** A held row was never given its site, so the cell itself speaks. */
+    private static String site(RowFate fate) {
+        return fate.line()
+                .map(OrderLine::site)
+                .orElseGet(() -> fate.row().cell(OrderField.SITE).text().strip());
+    }
+
+    boolean isComplete() {
+        return rows.stream().allMatch(row -> row.held().isEmpty());
+    }
+
+    boolean isGift() {
+        return rows.stream()
+                .anyMatch(row -> row.line().map(OrderLine::gift).orElse(false)
+                        || !row.row().cell(OrderField.GIFT_MESSAGE).isBlank());
+    }
+
+    Optional<LocalDate> shipBy() {
+        return rows.stream()
+                .flatMap(row -> row.line().flatMap(OrderLine::shipBy).stream())
+                .min(Comparator.naturalOrder());
+    }
+
+    Optional<LocalDate> orderDate() {
+        return rows.stream()
+                .flatMap(row -> row.line().flatMap(OrderLine::orderDate).stream())
+                .min(Comparator.naturalOrder());
+    }
+
+    /** What the first row that says it says. */
+    Optional<String> said(OrderField field) {
+        return rows.stream()
+                .map(row -> row.row().cell(field).text().strip())
+                .filter(text -> !text.isEmpty())
+                .findFirst();
+    }
+
+    /** The address line by line, in the order in which the buyer's file has its columns. */
+    List<String> address() {
+        Row row = rows.stream()
+                .map(RowFate::row)
+                .filter(each ->
+                        ADDRESS.stream().anyMatch(field -> !each.cell(field).isBlank()))
+                .findFirst()
+                .orElse(rows.get(0).row());
+        List<String> lines = new ArrayList<>();
+        boolean isPlace = false;
+        for (OrderField field : row.header().fields()) {
+            String text = row.cell(field).text().strip();
+            if (!ADDRESS.contains(field) || text.isEmpty()) {
+                continue;
+            }
+            if (isPlace && PLACE.contains(field)) {
+                lines.set(lines.size() - 1, lines.get(lines.size() - 1) + " " + text);
+            } else {
+                lines.add(text);
+            }
+            isPlace = PLACE.contains(field);
+        }
+        return lines;
+    }
+}
