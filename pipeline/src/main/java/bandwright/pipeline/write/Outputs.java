@@ -1,6 +1,7 @@
 package bandwright.pipeline.write;
 
 import bandwright.pipeline.Run;
+import bandwright.pipeline.write.checklist.PressChecklist;
 import bandwright.pipeline.write.json.RunJson;
 import bandwright.pipeline.write.pdf.PreparedPictures;
 import bandwright.pipeline.write.picklist.PickList;
@@ -19,6 +20,7 @@ public final class Outputs {
     private static List<Output> all(PreparedPictures pictures) {
         return List.of(
                 new Sheets(pictures),
+                new PressChecklist(),
                 new PickList(),
                 new PackingSlips(),
                 new HeldWorkbook(),
