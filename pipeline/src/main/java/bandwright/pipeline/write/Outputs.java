@@ -2,6 +2,7 @@ package bandwright.pipeline.write;
 
 import bandwright.pipeline.Run;
 import bandwright.pipeline.write.checklist.PressChecklist;
+import bandwright.pipeline.write.index.IndexPage;
 import bandwright.pipeline.write.json.RunJson;
 import bandwright.pipeline.write.pdf.PreparedPictures;
 import bandwright.pipeline.write.picklist.PickList;
@@ -11,6 +12,7 @@ import bandwright.pipeline.write.workbook.HeldWorkbook;
 import bandwright.pipeline.write.workbook.OrdersWorkbook;
 import bandwright.rules.Rulebook;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Everything that a run puts into its folder. A new kind of output is one folder and one line here. */
@@ -29,13 +31,16 @@ public final class Outputs {
     }
 
     /**
-     * The files of a run, by kind; run.json last, as machines look for it.
+     * The files of a run, by kind; last the page that names the others.
      *
      * @param scratch an empty folder that lasts until the files are written
      */
     public static List<OutFile> files(Run run, Rulebook rules, Path scratch) {
-        return all(new PreparedPictures(scratch)).stream()
-                .flatMap(output -> output.files(run, rules).stream())
-                .toList();
+        List<OutFile> files = new ArrayList<>();
+        for (Output output : all(new PreparedPictures(scratch))) {
+            files.addAll(output.files(run, rules));
+        }
+        files.add(IndexPage.file(run, rules, files.stream().map(OutFile::name).toList()));
+        return files;
     }
 }
