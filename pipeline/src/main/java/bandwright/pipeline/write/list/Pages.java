@@ -18,6 +18,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
  * a table's head is repeated there, and every page says the run, the date and page x of y.
  */
 public final class Pages implements AutoCloseable {
+    private static final String BETWEEN = "  \u00b7  ";
+
     private final PDDocument document;
     private final ListPaper paper;
     private final Faces faces;
@@ -26,6 +28,7 @@ public final class Pages implements AutoCloseable {
     private final String title;
     private final List<Leaf> leaves = new ArrayList<>();
     private Optional<Block> tableHead = Optional.empty();
+    private boolean isHeadDue;
     private Length y;
 
     /** One page and what its foot says beside the page's number. */
@@ -60,17 +63,17 @@ public final class Pages implements AutoCloseable {
         return this;
     }
 
-    /** What is repeated at the top of each page until {@link #endTable}; set here now, together with the row that follows. */
+    /** What stands above the row that follows, and again at the top of each page until {@link #endTable}. */
     public Pages table(Block head) {
-        tableHead = Optional.empty();
-        ensure(head.height(faces, measure()).plus(Length.mm(14)));
-        set(head);
         tableHead = Optional.of(head);
+        isHeadDue = true;
         return this;
     }
 
+    /** A table that had no row shows no head either. */
     public Pages endTable() {
         tableHead = Optional.empty();
+        isHeadDue = false;
         return this;
     }
 
@@ -89,7 +92,10 @@ public final class Pages implements AutoCloseable {
                 return this;
             }
         }
-        ensure(high);
+        ensure(isHeadDue ? high.plus(headHeight()) : high);
+        if (isHeadDue) {
+            setHead();
+        }
         set(block);
         return this;
     }
@@ -108,7 +114,12 @@ public final class Pages implements AutoCloseable {
             return;
         }
         page(leaves.get(leaves.size() - 1).running());
+        setHead();
+    }
+
+    private void setHead() {
         tableHead.ifPresent(this::set);
+        isHeadDue = false;
     }
 
     private void set(Block block) {
@@ -135,10 +146,21 @@ public final class Pages implements AutoCloseable {
         Length top = paper.foot().minus(Length.mm(3));
         leaf.canvas().black(0.5).fill(new Box(paper.left(), top, measure(), Length.mm(0.15)));
         Length line = top.minus(Length.mm(1));
-        String left = String.join("  \u00b7  ", parts(leaf.running()));
         Style style = Style.SMALL.grey();
-        Text.of(left, style).draw(pen, paper.left(), line, measure().minus(Length.mm(30)));
+        Length room = measure().minus(Length.mm(30));
+        // Run and date first where there is a stranger's word to shorten: they must stand on every page.
+        Text said = Text.of(String.join(BETWEEN, parts(leaf.running())), style);
+        if (said.height(faces, room).longerThan(style.leading())) {
+            said = Text.of(String.join(BETWEEN, shortened(leaf.running())), style)
+                    .onOneLine(faces, room);
+        }
+        said.draw(pen, paper.left(), line, room);
         Text.right(Words.say("list.page", page, leaves.size()), style).draw(pen, paper.left(), line, measure());
+    }
+
+    private List<String> shortened(String running) {
+        return List.of(
+                Words.say("list.run", run), Words.say("list.date", run.date()), running.isEmpty() ? shop : running);
     }
 
     private List<String> parts(String running) {

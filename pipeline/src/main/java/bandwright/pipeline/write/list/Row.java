@@ -2,6 +2,7 @@ package bandwright.pipeline.write.list;
 
 import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Cells side by side on their columns, a hairline below: one row of a table. */
@@ -67,6 +68,27 @@ public record Row(List<Length> columns, List<Block> cells, Length padding, Lengt
             lowest = lowest.atLeast(cells.get(i).firstBaseline(faces, inside(i)));
         }
         return lowest;
+    }
+
+    /** Rows one under the other, each with a stretch of every cell; the line stands below the last. */
+    @Override
+    public List<Block> parts(Faces faces, Length width) {
+        List<List<Block>> bites = new ArrayList<>();
+        int most = 0;
+        for (int i = 0; i < cells.size(); i++) {
+            bites.add(Bites.of(cells.get(i), faces, inside(i)));
+            most = Math.max(most, bites.get(i).size());
+        }
+        List<Block> rows = new ArrayList<>();
+        for (int part = 0; part < most; part++) {
+            int at = part;
+            List<Block> stretch = bites.stream()
+                    .map(cell -> at < cell.size() ? cell.get(at) : new Gap(Length.ZERO))
+                    .toList();
+            boolean isLast = part == most - 1;
+            rows.add(new Row(columns, stretch, isLast ? padding : Length.ZERO, isLast ? line : Length.ZERO));
+        }
+        return rows;
     }
 
     private Length drop(Length baseline, int cell, Faces faces) {

@@ -6,6 +6,26 @@ import java.util.List;
 
 /** Words that wrap at the width they are given; a word that is wider than a line is parted where the line ends. */
 public record Text(String words, Style style, Align align) implements Block {
+    public Text {
+        words = words.codePoints()
+                .filter(Text::isSettable)
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
+    }
+
+    /**
+     * Control characters, marks that turn the direction of writing and variation selectors have no shape of their own:
+     * set, they would show as a question mark or scramble the line.
+     */
+    private static boolean isSettable(int codePoint) {
+        boolean isControl = Character.isISOControl(codePoint) && SPACES.indexOf(codePoint) < 0;
+        boolean isSelector = codePoint >= 0xFE00 && codePoint <= 0xFE0F;
+        return !isControl && !isSelector && Character.getType(codePoint) != Character.FORMAT;
+    }
+
+    /** The control characters that are white space: lines and words are parted there. */
+    private static final String SPACES = "\t\n\u000B\f\r\u0085";
+
     /** Where the lines stand in their width. */
     enum Align {
         LEFT,
@@ -55,6 +75,17 @@ public record Text(String words, Style style, Align align) implements Block {
                 .toList();
     }
 
+    /** These words on one line: what does not fit is cut, with three dots. */
+    Text onOneLine(Faces faces, Length width) {
+        String line = words.strip().replaceAll("\\s+", " ");
+        if (!faces.width(line, style).longerThan(width)) {
+            return new Text(line, style, align);
+        }
+        String dots = "...";
+        int end = fitting(line, faces, width.minus(faces.width(dots, style)));
+        return new Text(line.substring(0, end).stripTrailing() + dots, style, align);
+    }
+
     private List<String> lines(Faces faces, Length width) {
         List<String> lines = new ArrayList<>();
         for (String paragraph : words.split("\\R", -1)) {
@@ -63,33 +94,47 @@ public record Text(String words, Style style, Align align) implements Block {
         return lines;
     }
 
+    /** Each word is measured once: a stranger's cell may hold 32,767 characters. */
     private void wrap(String paragraph, Faces faces, Length width, List<String> lines) {
-        String line = "";
+        Length space = faces.width(" ", style);
+        StringBuilder line = new StringBuilder();
+        Length used = Length.ZERO;
         for (String word : paragraph.split("\\s+", -1)) {
-            String longer = line.isEmpty() ? word : line + " " + word;
-            if (!faces.width(longer, style).longerThan(width)) {
-                line = longer;
+            Length more = faces.width(word, style);
+            if (!line.isEmpty() && !used.plus(space).plus(more).longerThan(width)) {
+                line.append(' ').append(word);
+                used = used.plus(space).plus(more);
                 continue;
             }
             if (!line.isEmpty()) {
-                lines.add(line);
+                lines.add(line.toString());
+                line.setLength(0);
             }
-            line = word;
-            while (faces.width(line, style).longerThan(width) && line.codePointCount(0, line.length()) > 1) {
-                int fits = fitting(line, faces, width);
-                lines.add(line.substring(0, fits));
-                line = line.substring(fits);
-            }
+            String rest = more.longerThan(width) ? parted(word, faces, width, lines) : word;
+            line.append(rest);
+            used = rest.length() == word.length() ? more : faces.width(rest, style);
         }
-        lines.add(line);
+        lines.add(line.toString());
+    }
+
+    /** Adds whole lines of a word that is wider than one, and gives what is left of it. */
+    private String parted(String word, Faces faces, Length width, List<String> lines) {
+        String rest = word;
+        for (int fits = fitting(rest, faces, width); fits < rest.length(); fits = fitting(rest, faces, width)) {
+            lines.add(rest.substring(0, fits));
+            rest = rest.substring(fits);
+        }
+        return rest;
     }
 
     /** How many chars of a long word fit the line; at least one character. */
     private int fitting(String word, Faces faces, Length width) {
-        int end = word.offsetByCodePoints(0, 1);
+        int end = 0;
+        Length used = Length.ZERO;
         while (end < word.length()) {
             int next = word.offsetByCodePoints(end, 1);
-            if (faces.width(word.substring(0, next), style).longerThan(width)) {
+            used = used.plus(faces.width(word.substring(end, next), style));
+            if (end > 0 && used.longerThan(width)) {
                 return end;
             }
             end = next;
