@@ -6,10 +6,9 @@ import bandwright.pipeline.rows.Row;
 import bandwright.rules.Shop;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.orders.Site;
-import bandwright.rules.table.Names;
+import bandwright.rules.orders.YesWords;
 import bandwright.rules.words.Words;
 import java.util.Collections;
-import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -20,8 +19,6 @@ import java.util.TreeMap;
  * what this program doesn't make yet.
  */
 final class RowReading {
-    private static final List<String> YES = List.of("yes", "y", "true", "1", "x");
-
     private final SiteList sites;
     private final Shop shop;
 
@@ -69,7 +66,7 @@ final class RowReading {
                 values.quantity().orElseThrow(),
                 texts(values),
                 values.text(OrderField.HEAT_SOURCE),
-                isYes(values.text(OrderField.GIFT)));
+                YesWords.has(values.text(OrderField.GIFT)));
     }
 
     private static SortedMap<String, String> texts(RowValues values) {
@@ -80,9 +77,5 @@ final class RowReading {
             }
         }
         return Collections.unmodifiableSortedMap(texts);
-    }
-
-    static boolean isYes(String text) {
-        return YES.contains(Names.fold(text));
     }
 }

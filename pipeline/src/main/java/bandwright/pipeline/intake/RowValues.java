@@ -4,6 +4,7 @@ import bandwright.pipeline.rows.Cell;
 import bandwright.pipeline.rows.Row;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.orders.Site;
+import bandwright.rules.orders.YesWords;
 import bandwright.rules.table.Names;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -92,7 +93,7 @@ record RowValues(Row row, Site site, int maxQuantity) {
         if (text(OrderField.SKU).isEmpty() && !text(OrderField.PRODUCT).isEmpty()) {
             return Optional.of(new IntakeReason.NotYet(IntakeReason.NotYet.What.PRODUCT));
         }
-        return site.approval() && !RowReading.isYes(text(OrderField.APPROVED))
+        return site.approval() && !YesWords.has(text(OrderField.APPROVED))
                 ? Optional.of(new IntakeReason.NotYet(IntakeReason.NotYet.What.APPROVAL))
                 : Optional.empty();
     }

@@ -29,6 +29,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What goes into each box and to whom: packing-slips.pdf, one slip an order. */
 public final class PackingSlips implements Output {
@@ -41,7 +42,7 @@ public final class PackingSlips implements Output {
 
     @Override
     public List<OutFile> files(Run run, Rulebook rules) {
-        List<Slip> slips = Slip.of(run);
+        List<Slip> slips = Slip.of(run, rules.sites());
         if (slips.isEmpty()) {
             return List.of();
         }
@@ -123,7 +124,7 @@ public final class PackingSlips implements Output {
                     Text.of(Words.say("slips.count", row.units().size()), Style.FIGURE),
                     piece(row.units().get(0))));
             if (hasPrices) {
-                cells.add(Text.right(row.row().cell(OrderField.PRICE).text().strip(), Style.BODY));
+                cells.add(Text.right(slip.text(row.row(), OrderField.PRICE), Style.BODY));
             }
             pages.add(Row.of(columns, cells));
         }
@@ -164,15 +165,24 @@ public final class PackingSlips implements Output {
         List<Block> missing = new ArrayList<>(List.of(Text.of(Words.say("slips.missing"), Style.STRONG)));
         for (RowFate row : slip.rows()) {
             for (HeldRow held : row.held()) {
-                String sku = row.row().cell(OrderField.SKU).text().strip();
-                String design = row.row().cell(OrderField.DESIGN).text().strip();
                 missing.add(Gap.mm(1.5));
-                missing.add(Text.of(Words.say("slips.missing-row", held.pieces(), sku, design), Style.BODY));
+                missing.add(Text.of(waiting(slip, held), Style.BODY));
                 missing.add(
                         Text.of(held.reason().message() + " " + held.reason().cure(), Style.SMALL));
             }
         }
         pages.add(Framed.of(new Stack(missing))).add(Gap.mm(6));
+    }
+
+    /** How many of what, as the order names it. */
+    private static String waiting(Slip slip, HeldRow held) {
+        String what = Stream.of(OrderField.SKU, OrderField.PRODUCT, OrderField.VARIATION, OrderField.DESIGN)
+                .map(field -> slip.text(held.row(), field))
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining(", "));
+        return held.pieces() == 0
+                ? Words.say("slips.missing-uncounted", what)
+                : Words.say("slips.missing-row", held.pieces(), what);
     }
 
     private static void last(Pages pages, Slip slip) {

@@ -6,6 +6,9 @@ import bandwright.pipeline.Run;
 import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.rows.Row;
 import bandwright.rules.orders.OrderField;
+import bandwright.rules.orders.Sites;
+import bandwright.rules.orders.YesWords;
+import bandwright.rules.table.Names;
 import bandwright.rules.table.NaturalOrder;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -19,9 +22,10 @@ import java.util.Set;
 /**
  * One order as its box needs it.
  *
+ * @param emptyWords by which its site says that a cell says nothing
  * @param rows what became of each of its rows, in the order of the files
  */
-record Slip(String site, String order, List<RowFate> rows) {
+record Slip(String site, String order, List<String> emptyWords, List<RowFate> rows) {
     /** Made for the shelf: it needs no box. */
     private static final String STOCK = "STOCK";
 
@@ -41,31 +45,29 @@ record Slip(String site, String order, List<RowFate> rows) {
             .thenComparing(Slip::site);
 
     Slip {
+        emptyWords = List.copyOf(emptyWords);
         rows = List.copyOf(rows);
     }
 
     /** The orders of which at least one piece is made, the most urgent first. */
-    static List<Slip> of(Run run) {
+    static List<Slip> of(Run run, Sites all) {
+        RowSites sites = new RowSites(run, all);
         Map<List<String>, List<RowFate>> orders = new LinkedHashMap<>();
         for (RowFate fate : RowFates.of(run)) {
             if (!fate.order().isEmpty()) {
-                orders.computeIfAbsent(List.of(site(fate), fate.order()), key -> new ArrayList<>())
+                orders.computeIfAbsent(List.of(sites.of(fate), fate.order()), key -> new ArrayList<>())
                         .add(fate);
             }
         }
         return orders.entrySet().stream()
-                .map(entry -> new Slip(entry.getKey().get(0), entry.getKey().get(1), entry.getValue()))
+                .map(entry -> {
+                    String site = entry.getKey().get(0);
+                    return new Slip(site, entry.getKey().get(1), sites.emptyWords(site), entry.getValue());
+                })
                 .filter(slip -> !slip.order.equalsIgnoreCase(STOCK))
                 .filter(slip -> slip.rows.stream().anyMatch(row -> !row.units().isEmpty()))
                 .sorted(URGENT_FIRST)
                 .toList();
-    }
-
-    /** A held row was never given its site, so the cell itself speaks. */
-    private static String site(RowFate fate) {
-        return fate.line()
-                .map(OrderLine::site)
-                .orElseGet(() -> fate.row().cell(OrderField.SITE).text().strip());
     }
 
     boolean isComplete() {
@@ -74,8 +76,8 @@ record Slip(String site, String order, List<RowFate> rows) {
 
     boolean isGift() {
         return rows.stream()
-                .anyMatch(row -> row.line().map(OrderLine::gift).orElse(false)
-                        || !row.row().cell(OrderField.GIFT_MESSAGE).isBlank());
+                .anyMatch(fate -> YesWords.has(text(fate.row(), OrderField.GIFT))
+                        || !text(fate.row(), OrderField.GIFT_MESSAGE).isEmpty());
     }
 
     Optional<LocalDate> shipBy() {
@@ -90,10 +92,16 @@ record Slip(String site, String order, List<RowFate> rows) {
                 .min(Comparator.naturalOrder());
     }
 
+    /** The cell's words; none where they are the site's way to say nothing. */
+    String text(Row row, OrderField field) {
+        String text = row.cell(field).text().strip();
+        return emptyWords.stream().anyMatch(word -> Names.same(word, text)) ? "" : text;
+    }
+
     /** What the first row that says it says. */
     Optional<String> said(OrderField field) {
         return rows.stream()
-                .map(row -> row.row().cell(field).text().strip())
+                .map(fate -> text(fate.row(), field))
                 .filter(text -> !text.isEmpty())
                 .findFirst();
     }
@@ -103,13 +111,13 @@ record Slip(String site, String order, List<RowFate> rows) {
         Row row = rows.stream()
                 .map(RowFate::row)
                 .filter(each ->
-                        ADDRESS.stream().anyMatch(field -> !each.cell(field).isBlank()))
+                        ADDRESS.stream().anyMatch(field -> !text(each, field).isEmpty()))
                 .findFirst()
                 .orElse(rows.get(0).row());
         List<String> lines = new ArrayList<>();
         boolean isPlace = false;
         for (OrderField field : row.header().fields()) {
-            String text = row.cell(field).text().strip();
+            String text = text(row, field);
             if (!ADDRESS.contains(field) || text.isEmpty()) {
                 continue;
             }

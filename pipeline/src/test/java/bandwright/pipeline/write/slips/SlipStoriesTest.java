@@ -1,0 +1,133 @@
+package bandwright.pipeline.write.slips;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bandwright.pipeline.Flow;
+import bandwright.pipeline.Run;
+import bandwright.pipeline.RunId;
+import bandwright.rules.Rulebook;
+import bandwright.rules.RulebookFaults;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a packer must be able to trust on a slip, in small Mondays that go wrong. */
+final class SlipStoriesTest {
+    @TempDir
+    Path folder;
+
+    /** The slips' text of one order file, in reading order, spaces collapsed. */
+    private String slips(String orders, String sites) throws IOException {
+        Path tables = Files.createDirectories(folder.resolve("rules"));
+        if (!sites.isEmpty()) {
+            Files.write(tables.resolve("sites.csv"), sites.getBytes(StandardCharsets.UTF_8));
+        }
+        Rulebook rules;
+        try {
+            rules = Rulebook.read(Optional.of(tables));
+        } catch (RulebookFaults e) {
+            throw new AssertionError(e.faults().toString(), e);
+        }
+        Path file = Files.write(folder.resolve("harbour.csv"), orders.getBytes(StandardCharsets.UTF_8));
+        Flow.Request asked =
+                new Flow.Request(List.of(file), Path.of("..", "inbox-sample", "artwork"), Optional.empty());
+        Run run = Flow.decide(new RunId(LocalDate.of(2026, 3, 2), 1), asked, rules, stage -> {});
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        new PackingSlips().files(run, rules).get(0).body().writeTo(out);
+        try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setSortByPosition(true);
+            return stripper.getText(document).replaceAll("\\s+", " ");
+        }
+    }
+
+    @Test
+    void aRowHeldAtTheDoorMakesItsOrderIncompleteOnASiteThatTheFilesNameTells() throws IOException {
+        String text = slips(
+                "Order,SKU,Design,Qty\nQ1,MUG-11-W,tern,1\nQ1,MUG-11-W,lamp,some\n", "site,files\nharbour,harbour*\n");
+        assertThat(text).contains("NOT COMPLETE").contains("lamp");
+    }
+
+    @Test
+    void aGiftWhoseOnlyMarkedRowIsHeldStillShowsNoPrice() throws IOException {
+        String text = slips(
+                "Order,SKU,Design,Qty,Gift,Price\nQ1,MUG-11-W,tern,1,,14.25\nQ1,MUG-11-W,lamp,some,yes,15.75\n", "");
+        assertThat(text).contains("NOT COMPLETE").doesNotContain("14.25").doesNotContain("15.75");
+    }
+
+    @Test
+    void aLongGiftMessageRunsOverToTheNextPageAndKeepsItsLastWords() throws IOException {
+        String message = "sing on ".repeat(2000) + "farewell";
+        String text = slips("Order,SKU,Design,Qty,Gift Message\nQ1,MUG-11-W,tern,1," + message + "\n", "");
+        assertThat(text).contains("farewell").contains("page 2 of");
+    }
+
+    @Test
+    void manyMissingRowsAreAllNamed() throws IOException {
+        StringBuilder orders = new StringBuilder("Order,SKU,Design,Qty\nQ1,MUG-11-W,tern,1\n");
+        for (int i = 1; i <= 60; i++) {
+            orders.append("Q1,NOSUCH-").append(i).append("X,tern,1\n");
+        }
+        String text = slips(orders.toString(), "");
+        for (int i = 1; i <= 60; i++) {
+            assertThat(text).contains("NOSUCH-" + i + "X");
+        }
+    }
+
+    @Test
+    void controlCharactersAndTurningMarksLeaveTheWordsReadable() throws IOException {
+        String text = slips(
+                "Order,Ship To,Street,SKU,Design,Qty\nQ1,Ada\u0007 Fenn\u202Eimore\u200F,\"=1+1\u001B Quay\",MUG-11-W,tern,1\n",
+                "");
+        assertThat(text).contains("Ada Fennimore").contains("=1+1 Quay").doesNotContain("?");
+    }
+
+    @Test
+    void aRowThatNamesAProductIsMissingByItsProductsName() throws IOException {
+        String text = slips("Order,Product,SKU,Design,Qty\nQ1,,MUG-11-W,tern,1\nQ1,Choir mug with a tern,,,1\n", "");
+        assertThat(text).contains("NOT COMPLETE").contains("Choir mug with a tern");
+    }
+
+    @Test
+    void wordsByWhichASiteSaysNothingAreNotPrinted() throws IOException {
+        String text = slips(
+                "Order,Ship To,Region,City,SKU,Design,Qty,Gift Message\nQ1,Ada Fennimore,N/A,Saltby,MUG-11-W,tern,1,n/a\n",
+                "site,files,empty_words\nharbour,harbour*,N/A\n");
+        assertThat(text)
+                .contains("Ada Fennimore", "Saltby")
+                .doesNotContainIgnoringCase("n/a")
+                .doesNotContain("This is a gift");
+    }
+
+    @Test
+    void theAddressKeepsTheOrderOfTheBuyersColumns() throws IOException {
+        String text = slips("""
+                Order,Country,Postcode,City,Street,Ship To,SKU,Design,Qty
+                Q1,Terra Nova,QM1,Saltby,3 Gannet Steps,Ada Fennimore,MUG-11-W,tern,1
+                """, "");
+        assertThat(text).containsSubsequence("Terra Nova", "QM1 Saltby", "3 Gannet Steps", "Ada Fennimore");
+    }
+
+    @Test
+    void aVeryLongOrderNumberLeavesRunAndPageAtTheFoot() throws IOException {
+        String text = slips("Order,SKU,Design,Qty\nQ" + "7".repeat(600) + ",MUG-11-W,tern,1\n", "");
+        assertThat(text).contains("run 2026-03-02-1", "page 2 of 2").containsPattern("7777\\.\\.\\.");
+    }
+
+    @Test
+    void aNameLongerThanAPageIsNotCut() throws IOException {
+        String word = "x".repeat(9000) + "END";
+        String text = slips("Order,Ship To,SKU,Design,Qty\nQ1," + word + ",MUG-11-W,tern,1\n", "");
+        assertThat(text.replace(" ", "")).contains("xEND");
+    }
+}
