@@ -35,8 +35,8 @@ final class Bites {
     private static List<Block> lines(Block block, Faces faces, Length width) {
         List<Block> parts = block.parts(faces, width);
         boolean isStack = block instanceof Stack;
-        if (parts.size() < 2 && !isStack
-                || !isStack && !block.height(faces, width).longerThan(BITE)) {
+        boolean isWhole = parts.size() < 2 || !block.height(faces, width).longerThan(BITE);
+        if (isWhole && !isStack) {
             return List.of(block);
         }
         return parts.stream()
