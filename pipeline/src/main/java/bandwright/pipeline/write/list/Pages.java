@@ -27,6 +27,7 @@ public final class Pages implements AutoCloseable {
     private final String shop;
     private final String title;
     private final List<Leaf> leaves = new ArrayList<>();
+    private Optional<Block> overleaf = Optional.empty();
     private Optional<Block> tableHead = Optional.empty();
     private boolean isHeadDue;
     private Length y;
@@ -56,11 +57,16 @@ public final class Pages implements AutoCloseable {
         return paper.measure();
     }
 
-    /** Begins a page; {@code running} stands at its foot and on the pages that it runs over to. */
+    /** Begins a page; {@code running} stands at its foot, and large at the top of the pages that it runs over to. */
     public Pages page(String running) {
+        overleaf = overleaf(running);
+        leaf(running);
+        return this;
+    }
+
+    private void leaf(String running) {
         leaves.add(new Leaf(new Canvas(), running));
         y = paper.top();
-        return this;
     }
 
     /** What stands above the row that follows, and again at the top of each page until {@link #endTable}. */
@@ -84,7 +90,7 @@ public final class Pages implements AutoCloseable {
 
     public Pages add(Block block) {
         Length high = block.height(faces, measure());
-        Length room = paper.top().minus(paper.foot()).minus(headHeight());
+        Length room = paper.top().minus(paper.foot()).minus(height(overleaf)).minus(height(tableHead));
         if (high.longerThan(room)) {
             List<Block> parts = block.parts(faces, measure());
             if (parts.size() > 1) {
@@ -92,7 +98,7 @@ public final class Pages implements AutoCloseable {
                 return this;
             }
         }
-        ensure(isHeadDue ? high.plus(headHeight()) : high);
+        ensure(isHeadDue ? high.plus(height(tableHead)) : high);
         if (isHeadDue) {
             setHead();
         }
@@ -100,8 +106,8 @@ public final class Pages implements AutoCloseable {
         return this;
     }
 
-    private Length headHeight() {
-        return tableHead.map(head -> head.height(faces, measure())).orElse(Length.ZERO);
+    private Length height(Optional<Block> head) {
+        return head.map(block -> block.height(faces, measure())).orElse(Length.ZERO);
     }
 
     /** Goes to the next page where less room than that is left. */
@@ -113,8 +119,16 @@ public final class Pages implements AutoCloseable {
         if (isAtTop || !high.longerThan(y.minus(paper.foot()))) {
             return;
         }
-        page(leaves.get(leaves.size() - 1).running());
+        leaf(leaves.get(leaves.size() - 1).running());
+        overleaf.ifPresent(this::set);
         setHead();
+    }
+
+    /** Says on a sheet that came loose what it belongs to; on one line, as a stranger's number may fill a page. */
+    private Optional<Block> overleaf(String running) {
+        return Optional.of(running)
+                .filter(words -> !words.isEmpty())
+                .map(words -> Stack.of(Text.of(words, Style.TITLE).onOneLine(faces, measure()), Gap.mm(4)));
     }
 
     private void setHead() {

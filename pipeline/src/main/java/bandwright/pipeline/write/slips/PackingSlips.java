@@ -121,7 +121,7 @@ public final class PackingSlips implements Output {
             }
             List<Block> cells = new ArrayList<>(List.of(
                     Tick.small(),
-                    Text.of(Words.say("slips.count", row.units().size()), Style.FIGURE),
+                    Text.right(Words.say("slips.count", row.units().size()), Style.FIGURE),
                     piece(row.units().get(0))));
             if (hasPrices) {
                 cells.add(Text.right(slip.text(row.row(), OrderField.PRICE), Style.BODY));
@@ -134,7 +134,7 @@ public final class PackingSlips implements Output {
     private static List<Block> heads(boolean hasPrices) {
         List<Block> heads = new ArrayList<>(List.of(
                 Text.of("", Style.LABEL),
-                Text.of(Words.say("slips.head-count"), Style.LABEL),
+                Text.right(Words.say("slips.head-count"), Style.LABEL),
                 Text.of(Words.say("slips.head-piece"), Style.LABEL)));
         if (hasPrices) {
             heads.add(Text.right(Words.say("slips.head-price"), Style.LABEL));

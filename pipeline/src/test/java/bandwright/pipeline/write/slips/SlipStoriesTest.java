@@ -2,22 +2,10 @@ package bandwright.pipeline.write.slips;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import bandwright.pipeline.Flow;
-import bandwright.pipeline.Run;
-import bandwright.pipeline.RunId;
-import bandwright.rules.Rulebook;
-import bandwright.rules.RulebookFaults;
-import java.io.ByteArrayOutputStream;
+import bandwright.pipeline.write.papers.SmallMonday;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -28,27 +16,9 @@ final class SlipStoriesTest {
 
     /** The slips' text of one order file, in reading order, spaces collapsed. */
     private String slips(String orders, String sites) throws IOException {
-        Path tables = Files.createDirectories(folder.resolve("rules"));
-        if (!sites.isEmpty()) {
-            Files.write(tables.resolve("sites.csv"), sites.getBytes(StandardCharsets.UTF_8));
-        }
-        Rulebook rules;
-        try {
-            rules = Rulebook.read(Optional.of(tables));
-        } catch (RulebookFaults e) {
-            throw new AssertionError(e.faults().toString(), e);
-        }
-        Path file = Files.write(folder.resolve("harbour.csv"), orders.getBytes(StandardCharsets.UTF_8));
-        Flow.Request asked =
-                new Flow.Request(List.of(file), Path.of("..", "inbox-sample", "artwork"), Optional.empty());
-        Run run = Flow.decide(new RunId(LocalDate.of(2026, 3, 2), 1), asked, rules, stage -> {});
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        new PackingSlips().files(run, rules).get(0).body().writeTo(out);
-        try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
-            PDFTextStripper stripper = new PDFTextStripper();
-            stripper.setSortByPosition(true);
-            return stripper.getText(document).replaceAll("\\s+", " ");
-        }
+        SmallMonday monday = new SmallMonday(folder);
+        return String.join(
+                " ", (sites.isEmpty() ? monday : monday.table("sites.csv", sites)).pages(new PackingSlips(), orders));
     }
 
     @Test
@@ -129,5 +99,24 @@ final class SlipStoriesTest {
         String word = "x".repeat(9000) + "END";
         String text = slips("Order,Ship To,SKU,Design,Qty\nQ1," + word + ",MUG-11-W,tern,1\n", "");
         assertThat(text.replace(" ", "")).contains("xEND");
+    }
+
+    @Test
+    void aSheetOfASlipThatCameLooseSaysItsOrderLargeAtItsTop() throws IOException {
+        StringBuilder orders = new StringBuilder("Order,SKU,Design,Qty\nQ8,MUG-11-W,lamp,1\n");
+        for (int i = 1; i <= 60; i++) {
+            orders.append("Q7,MUG-11-W,tern,").append(i % 2 + 1).append('\n');
+        }
+        List<String> pages = new SmallMonday(folder).pages(new PackingSlips(), orders.toString());
+        assertThat(pages).hasSizeGreaterThan(3);
+        assertThat(pages.subList(1, pages.size() - 1))
+                .allSatisfy(page -> assertThat(page).startsWith("Order Q7 Count Piece"));
+        assertThat(pages.get(pages.size() - 1)).startsWith("Order Q8 COMPLETE");
+    }
+
+    @Test
+    void anOrderOfWhichNothingIsMadeGetsNoSlip() throws IOException {
+        String text = slips("Order,SKU,Design,Qty\nQ1,MUG-11-W,tern,1\nQ2,NOSUCH-1X,tern,1\n", "");
+        assertThat(text).contains("Order Q1", "page 1 of 1").doesNotContain("Q2");
     }
 }
