@@ -110,6 +110,15 @@ public final class Pages implements AutoCloseable {
         return head.map(block -> block.height(faces, measure())).orElse(Length.ZERO);
     }
 
+    /** Sets a block on a page that has also that much room for what follows: a heading is never the last on its page. */
+    public Pages keep(Block block, Length follows) {
+        Length both = block.height(faces, measure()).plus(follows);
+        if (!both.longerThan(paper.top().minus(paper.foot()))) {
+            ensure(both);
+        }
+        return add(block);
+    }
+
     /** Goes to the next page where less room than that is left. */
     private void ensure(Length high) {
         if (leaves.isEmpty()) {
