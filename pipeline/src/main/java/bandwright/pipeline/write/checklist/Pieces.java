@@ -25,12 +25,14 @@ import java.util.Optional;
 /** The pieces of a series, load by load: a box to tick, the unit's id, what it is and which sheet its transfer is on. */
 final class Pieces {
     private static final Length TICK = Length.mm(8);
-    private static final Length NUMBER = Length.mm(13);
-    private static final Length TIME = Length.mm(13);
-    private static final Length ID = Length.mm(34);
-    private static final Length PLACE = Length.mm(42);
+    private static final Length NUMBER = Length.mm(12);
+    private static final Length TIME = Length.mm(12);
+    private static final Length ID = Length.mm(27);
+    private static final Length PLACE = Length.mm(36);
+    private static final Length PADDING = Length.mm(0.7);
+    private static final Length HAIR = Length.mm(0.15);
     /** An id must stand on one line, or nobody finds it: a longer one has a line of its own. */
-    private static final int SHORT_ID = 14;
+    private static final int SHORT_ID = 11;
 
     private final Pages pages;
     private final Shop shop;
@@ -57,10 +59,11 @@ final class Pieces {
                         label("checklist.head-piece"),
                         label("checklist.head-sheet"))));
         for (Load load : series.loads()) {
-            Block number = Text.of(Integer.toString(load.number()), Style.FIGURE);
+            Block number = Text.of(Integer.toString(load.number()), Style.HEADING);
             Block time = Text.of(Clock.at(shop, load), Style.BODY);
             for (Unit unit : load.units()) {
-                pages.add(Row.of(columns, List.of(Tick.small(), number, time, piece(unit), place(unit))));
+                pages.add(
+                        new Row(columns, List.of(Tick.small(), number, time, piece(unit), place(unit)), PADDING, HAIR));
                 number = Gap.mm(0);
                 time = number;
             }
@@ -82,18 +85,13 @@ final class Pieces {
     }
 
     private static Block words(Unit unit) {
-        List<Block> words = new ArrayList<>();
-        words.add(Text.of(
-                Words.say(
-                        "checklist.piece",
-                        unit.matched().blank().sku(),
-                        unit.matched().blank().name(),
-                        unit.matched().design().name()),
-                Style.BODY));
-        unit.matched()
-                .line()
-                .texts()
-                .forEach((field, text) -> words.add(Text.of(Words.say("checklist.text", field, text), Style.BODY)));
+        List<String> what = new ArrayList<>(List.of(Words.say(
+                "checklist.piece",
+                unit.matched().blank().sku(),
+                unit.matched().blank().name(),
+                unit.matched().design().name())));
+        unit.matched().line().texts().forEach((field, text) -> what.add(Words.say("checklist.text", field, text)));
+        List<Block> words = new ArrayList<>(List.of(Text.of(String.join("  \u00b7  ", what), Style.BODY)));
         for (Note note : unit.notes()) {
             if (!note.code().equals("not-confirmed")) {
                 words.add(Text.of(note.message(), Style.SMALL));

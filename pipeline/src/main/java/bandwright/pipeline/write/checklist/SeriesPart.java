@@ -79,10 +79,10 @@ final class SeriesPart {
     /** The step's cautions, then what is done. In small type where all of it has been read at an earlier load. */
     private Optional<Block> step(Series series, CautionStep step, boolean isAgain) {
         List<Block> words = new ArrayList<>();
+        Style known = series.combination().holdsGlass() ? Style.SMALL.bold() : Style.SMALL;
         series.cautions(step).forEach(caution -> {
             boolean isNew = above.isNew(caution);
-            words.add(
-                    Text.of(Words.say("checklist.caution", caution.text()), isNew ? Style.STRONG : Style.SMALL.bold()));
+            words.add(Text.of(Words.say("checklist.caution", caution.text()), isNew ? Style.STRONG : known));
             words.add(Gap.mm(0.6));
         });
         Doing.of(step, series, shop).forEach(doing -> words.add(Text.of(doing, isAgain ? Style.SMALL : Style.BODY)));
