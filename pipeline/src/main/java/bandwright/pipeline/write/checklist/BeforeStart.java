@@ -39,7 +39,9 @@ final class BeforeStart {
         List<Load> loads =
                 all.stream().flatMap(series -> series.loads().stream()).toList();
         rules.circuits().forEach(circuit -> circuit(circuit, loads, words));
-        words.add(Words.say("checklist.cautions-stay"));
+        boolean hasGlass = all.stream().anyMatch(series -> series.combination().holdsGlass());
+        String stay = Words.say("checklist.cautions-stay");
+        words.add(hasGlass ? stay + " " + Words.say("checklist.glass-stays") : stay);
         pages.together(
                 Text.of(Words.say("checklist.before"), Style.HEADING),
                 Gap.mm(1.5),
