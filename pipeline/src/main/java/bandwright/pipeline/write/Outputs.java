@@ -8,6 +8,7 @@ import bandwright.pipeline.write.pdf.PreparedPictures;
 import bandwright.pipeline.write.picklist.PickList;
 import bandwright.pipeline.write.sheets.Sheets;
 import bandwright.pipeline.write.slips.PackingSlips;
+import bandwright.pipeline.write.thumb.Thumbnails;
 import bandwright.pipeline.write.workbook.HeldWorkbook;
 import bandwright.pipeline.write.workbook.OrdersWorkbook;
 import bandwright.rules.Rulebook;
@@ -36,11 +37,13 @@ public final class Outputs {
      * @param scratch an empty folder that lasts until the files are written
      */
     public static List<OutFile> files(Run run, Rulebook rules, Path scratch) {
+        Thumbnails thumbnails = Thumbnails.of(run);
         List<OutFile> files = new ArrayList<>();
         for (Output output : all(new PreparedPictures(scratch))) {
             files.addAll(output.files(run, rules));
         }
-        files.add(IndexPage.file(run, rules, files.stream().map(OutFile::name).toList()));
-        return files;
+        List<String> names = files.stream().map(OutFile::name).toList();
+        files.add(IndexPage.file(run, rules, thumbnails, names));
+        return List.copyOf(files);
     }
 }

@@ -1,10 +1,15 @@
 package bandwright.pipeline.write.index;
 
+import java.util.Set;
+
 /**
- * A page of HTML as it grows. The only place that knows how a text is made harmless: whatever a stranger wrote comes
- * out as the letters that it is.
+ * A page of HTML as it grows. The only place that knows how a text is made harmless: whatever a stranger wrote comes out
+ * as the letters that it is. A name with {@code <} in it shows that sign and opens no element.
  */
 final class Html {
+    /** Elements within a sentence: a line break after them would show as a space. */
+    private static final Set<String> INLINE = Set.of("a", "span", "strong");
+
     private final StringBuilder out = new StringBuilder("<!DOCTYPE html>\n");
 
     /** Opens an element; attributes are names and values in turn. */
@@ -20,7 +25,7 @@ final class Html {
     }
 
     Html close(String element) {
-        out.append("</").append(element).append(">\n");
+        out.append("</").append(element).append(INLINE.contains(element) ? ">" : ">\n");
         return this;
     }
 
@@ -34,8 +39,8 @@ final class Html {
         return open(element, attributes).text(words).close(element);
     }
 
-    Html link(String file, String words) {
-        return line("a", words, "href", file);
+    Html link(String target, String words) {
+        return line("a", words, "href", target);
     }
 
     /** Our own style sheet, which holds no stranger's text. */
@@ -53,9 +58,18 @@ final class Html {
                 case '>' -> out.append("&gt;");
                 case '"' -> out.append("&quot;");
                 case '\'' -> out.append("&#39;");
-                default -> out.append(Character.isISOControl(c) && c != '\n' ? ' ' : c);
+                default -> {
+                    if (!turnsLine(c)) {
+                        out.append(Character.isISOControl(c) && c != '\n' ? ' ' : c);
+                    }
+                }
             }
         }
+    }
+
+    /** Invisible characters that make a line read the other way round: a name must not turn its neighbours. */
+    private static boolean turnsLine(char c) {
+        return (c >= '\u202A' && c <= '\u202E') || (c >= '\u2066' && c <= '\u2069');
     }
 
     @Override

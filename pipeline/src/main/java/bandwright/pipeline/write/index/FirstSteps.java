@@ -1,0 +1,101 @@
+package bandwright.pipeline.write.index;
+
+import bandwright.pipeline.Run;
+import bandwright.pipeline.write.SheetFile;
+import bandwright.pipeline.write.checklist.PressChecklist;
+import bandwright.pipeline.write.picklist.PickList;
+import bandwright.pipeline.write.slips.PackingSlips;
+import bandwright.pipeline.write.workbook.HeldWorkbook;
+import bandwright.pipeline.write.workbook.OrdersWorkbook;
+import bandwright.rules.words.Words;
+import java.util.Set;
+
+/**
+ * What to do, in the order in which it is done: mend, print, pick, press, pack, ship. A step without work is left out.
+ *
+ * @param files the names of the files that this run has
+ */
+record FirstSteps(Run run, Places places, ShipDates dates, Set<String> files) implements Section {
+    @Override
+    public String name() {
+        return "first";
+    }
+
+    @Override
+    public boolean isEmpty() {
+        return false; // at least the list of all rows is there
+    }
+
+    @Override
+    public void writeTo(Html html) {
+        html.open("ol", "class", "steps");
+        if (!run.orders().unread().isEmpty()) {
+            int unread = run.orders().unread().size();
+            step(html, "ask").link("#files", Words.say("index.unread", unread));
+            end(html);
+        }
+        if (!run.held().isEmpty()) {
+            step(html, "mend")
+                    .link("#held", Words.say("index.mend-rows", run.held().size()))
+                    .text(" ");
+            file(html, HeldWorkbook.FILE);
+            end(html);
+        }
+        print(html);
+        step(html, "pick", PickList.FILE);
+        step(html, "press", PressChecklist.FILE);
+        step(html, "pack", PackingSlips.FILE);
+        ship(html);
+        step(html, "look-up", OrdersWorkbook.FILE);
+        html.close("ol");
+    }
+
+    private void print(Html html) {
+        if (places.files().isEmpty()) {
+            return;
+        }
+        step(html, "print");
+        html.open("span", "class", "files");
+        for (SheetFile file : places.files()) {
+            html.link(file.name(), file.shortName());
+            String pages = Words.say(
+                    "index.print-on",
+                    file.sheets().size(),
+                    file.room().paper().name(),
+                    file.room().printer().id());
+            html.text(" ").text(pages).text(" ");
+        }
+        html.close("span");
+        end(html);
+    }
+
+    private void ship(Html html) {
+        if (!dates.isEmpty()) {
+            step(html, "ship").link("#dates", dates.summary());
+            end(html);
+        }
+    }
+
+    private void step(Html html, String name, String file) {
+        if (files.contains(file)) {
+            step(html, name);
+            file(html, file);
+            end(html);
+        }
+    }
+
+    private static Html step(Html html, String name) {
+        html.open("li").line("strong", Words.say("index." + name)).text(" ");
+        return html.open("span").text(Words.say("index." + name + "-how")).text(" ");
+    }
+
+    private static void end(Html html) {
+        html.close("span").close("li");
+    }
+
+    private void file(Html html, String file) {
+        if (files.contains(file)) {
+            html.link(file, file);
+        }
+    }
+}

@@ -1,0 +1,106 @@
+package bandwright.pipeline.write.index;
+
+import bandwright.pipeline.size.Transfer;
+import bandwright.pipeline.tile.Placed;
+import bandwright.pipeline.tile.Sheet;
+import bandwright.pipeline.write.thumb.Thumbnail;
+import bandwright.pipeline.write.thumb.Thumbnails;
+import bandwright.rules.units.Box;
+import bandwright.rules.units.Length;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** The page's pictures: each stands in it once, in millimetres, and is shown from there as often as needed. */
+final class Pictures {
+    private final Thumbnails thumbnails;
+
+    Pictures(Thumbnails thumbnails) {
+        this.thumbnails = thumbnails;
+    }
+
+    /** All pictures of these transfers, not shown here. */
+    void store(Html html, List<Transfer> transfers) {
+        Set<Integer> stored = new HashSet<>();
+        html.open("svg", "class", "store", "aria-hidden", "true", "width", "0", "height", "0")
+                .open("defs");
+        for (Transfer transfer : transfers) {
+            Thumbnail thumbnail = thumbnails.get(transfer);
+            if (stored.add(thumbnail.number())) {
+                store(html, transfer, thumbnail);
+            }
+        }
+        html.close("defs").close("svg");
+    }
+
+    private void store(Html html, Transfer transfer, Thumbnail thumbnail) {
+        html.open(
+                "image",
+                "id",
+                id(transfer),
+                "width",
+                mm(transfer.width()),
+                "height",
+                mm(transfer.height()),
+                "preserveAspectRatio",
+                "none",
+                "href",
+                thumbnail.dataUri());
+        html.close("image");
+    }
+
+    /** A transfer as it is seen on the blank. */
+    void piece(Html html, Transfer transfer, String words) {
+        svg(html, transfer.box(), words);
+        html.open("use", "href", "#" + id(transfer)).close("use").close("svg");
+    }
+
+    /** A sheet as it comes out of the printer: pictures flipped left-right, then turned. */
+    void sheet(Html html, Sheet sheet, String words) {
+        Box paper = sheet.room().page();
+        svg(html, paper, words);
+        for (Placed placed : sheet.placed()) {
+            placed.flag().ifPresent(flag -> flag(html, paper, flag, placed.load()));
+            html.open("use", "href", "#" + id(placed.unit().transfer()), "transform", asPrinted(paper, placed));
+            html.close("use");
+        }
+        html.close("svg");
+    }
+
+    private static void svg(Html html, Box box, String words) {
+        String view = "0 0 " + mm(box.width()) + " " + mm(box.height());
+        html.open("svg", "viewBox", view, "role", "img", "aria-label", words);
+    }
+
+    /** SVG counts downwards from the paper's upper edge and turns clockwise; the last step named is done first. */
+    private static String asPrinted(Box paper, Placed placed) {
+        Transfer transfer = placed.unit().transfer();
+        return "translate(" + mm(middleX(placed.box())) + " " + mm(middleY(paper, placed.box())) + ") rotate("
+                + -placed.rotation().degrees() + ") scale(-1 1) translate("
+                + mm(transfer.width().half().negated()) + " "
+                + mm(transfer.height().half().negated()) + ")";
+    }
+
+    private static void flag(Html html, Box paper, Box flag, int load) {
+        String top = mm(paper.height().minus(flag.top()));
+        html.open("rect", "x", mm(flag.x()), "y", top, "width", mm(flag.width()), "height", mm(flag.height()));
+        html.close("rect");
+        html.line("text", Integer.toString(load), "x", mm(middleX(flag)), "y", mm(middleY(paper, flag)));
+    }
+
+    private static Length middleX(Box box) {
+        return box.x().plus(box.width().half());
+    }
+
+    private static Length middleY(Box paper, Box box) {
+        return paper.height().minus(box.y()).minus(box.height().half());
+    }
+
+    private String id(Transfer transfer) {
+        return "picture-" + thumbnails.get(transfer).number();
+    }
+
+    private static String mm(Length length) {
+        return length.mm2().toString();
+    }
+}

@@ -1,0 +1,105 @@
+package bandwright.pipeline.write.thumb;
+
+import bandwright.rules.units.Rgb;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
+import java.util.Arrays;
+
+/** White paper in small. What is drawn covers a pixel if it covers its middle; its colour is an average. */
+final class Canvas {
+    private final int width;
+    private final int height;
+    private final int[] rgb;
+    private final BufferedImage image;
+
+    Canvas(int width, int height) {
+        this.width = width;
+        this.height = height;
+        this.image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        this.rgb = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
+        Arrays.fill(rgb, 0xFFFFFF);
+    }
+
+    BufferedImage image() {
+        return image;
+    }
+
+    void fill(Rectangle2D box, Rgb colour) {
+        int value = (colour.red() << 16) | (colour.green() << 8) | colour.blue();
+        for (int y = first(box.getMinY(), height); y < first(box.getMaxY(), height); y++) {
+            Arrays.fill(rgb, y * width + first(box.getMinX(), width), y * width + first(box.getMaxX(), width), value);
+        }
+    }
+
+    /** A picture that as a whole would lie at a place, as far as the clip shows it. */
+    void draw(SmallPicture small, Rectangle2D place, Rectangle2D clip) {
+        BufferedImage picture = small.pixels();
+        int[] pixels = ((DataBufferInt) picture.getRaster().getDataBuffer()).getData();
+        Steps across = new Steps(place.getMinX(), place.getWidth(), picture.getWidth());
+        Steps down = new Steps(place.getMinY(), place.getHeight(), picture.getHeight());
+        for (int y = first(clip.getMinY(), height); y < first(clip.getMaxY(), height); y++) {
+            for (int x = first(clip.getMinX(), width); x < first(clip.getMaxX(), width); x++) {
+                int at = y * width + x;
+                rgb[at] = over(average(pixels, picture.getWidth(), across.of(x), down.of(y)), rgb[at]);
+            }
+        }
+    }
+
+    /** The first pixel whose middle lies beyond an edge. */
+    private static int first(double edge, int most) {
+        return (int) Math.max(0, Math.min(most, Math.ceil(edge - 0.5)));
+    }
+
+    /** Which of a picture's pixels one pixel of the paper shows, along one side. */
+    private record Steps(double from, double length, int pixels) {
+        Range of(int pixel) {
+            double start = (pixel - from) / length * pixels;
+            double end = (pixel + 1 - from) / length * pixels;
+            int first = (int) Math.max(0, Math.min(pixels - 1, Math.round(start)));
+            int beyond = (int) Math.max(first + 1, Math.min(pixels, Math.round(end)));
+            return new Range(first, beyond);
+        }
+    }
+
+    private record Range(int first, int beyond) {
+        int count() {
+            return beyond - first;
+        }
+    }
+
+    /** The mean of a block of pixels, each channel rounded to the nearest. */
+    private static int average(int[] pixels, int rowLength, Range columns, Range rows) {
+        long alpha = 0;
+        long red = 0;
+        long green = 0;
+        long blue = 0;
+        for (int y = rows.first(); y < rows.beyond(); y++) {
+            for (int x = columns.first(); x < columns.beyond(); x++) {
+                int pixel = pixels[y * rowLength + x];
+                alpha += pixel >>> 24;
+                red += (pixel >> 16) & 255;
+                green += (pixel >> 8) & 255;
+                blue += pixel & 255;
+            }
+        }
+        long count = (long) columns.count() * rows.count();
+        long half = count / 2;
+        long mean = ((alpha + half) / count) << 24;
+        mean |= ((red + half) / count) << 16;
+        mean |= ((green + half) / count) << 8;
+        mean |= (blue + half) / count;
+        return (int) mean;
+    }
+
+    /** A colour multiplied by its alpha, over an opaque one. */
+    private static int over(int colour, int under) {
+        int rest = 255 - (colour >>> 24);
+        int out = 0;
+        for (int shift = 16; shift >= 0; shift -= 8) {
+            int channel = ((colour >> shift) & 255) + (((under >> shift) & 255) * rest + 127) / 255;
+            out |= Math.min(255, channel) << shift;
+        }
+        return out;
+    }
+}

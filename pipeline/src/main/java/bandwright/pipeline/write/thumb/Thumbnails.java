@@ -1,0 +1,141 @@
+package bandwright.pipeline.write.thumb;
+
+import bandwright.pipeline.Run;
+import bandwright.pipeline.artwork.ArtworkFile;
+import bandwright.pipeline.size.Layer;
+import bandwright.pipeline.size.Transfer;
+import bandwright.pipeline.size.Unit;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.FutureTask;
+
+/**
+ * A small picture of each distinct transfer of a run, upright and unmirrored as it will be seen on the blank. They are
+ * made once, when the first is asked for, and each artwork file is decoded once; every output takes them from here. A
+ * picture that can't be decoded is a grey tile: no run fails for it.
+ */
+public final class Thumbnails {
+    /** The longer side in pixels, while there are few. */
+    private static final int SIDE = 320;
+
+    /** So many have the full size; of more each is smaller, so that all together take no more room. */
+    private static final int FULL_SIZE = 48;
+
+    private static final int LEAST_SIDE = 96;
+
+    /** Few enough for a small memory: each may hold one decoded picture. */
+    private static final int THREADS = 2;
+
+    private final Map<Transfer, Integer> numbers = new LinkedHashMap<>();
+    private List<Thumbnail> made = List.of();
+
+    /** The pictures of the distinct ones of these transfers; nothing is decoded yet. */
+    public Thumbnails(List<Transfer> transfers) {
+        transfers.forEach(transfer -> numbers.putIfAbsent(transfer, numbers.size() + 1));
+    }
+
+    /** The pictures of a run's units. */
+    public static Thumbnails of(Run run) {
+        return new Thumbnails(run.units().stream().map(Unit::transfer).toList());
+    }
+
+    /** The picture of a transfer of this run. */
+    public Thumbnail get(Transfer transfer) {
+        Integer number = numbers.get(transfer);
+        if (number == null) {
+            throw new IllegalArgumentException("no unit has this transfer");
+        }
+        return list().get(number - 1);
+    }
+
+    /** All of them, by their numbers. */
+    public synchronized List<Thumbnail> list() {
+        if (made.isEmpty() && !numbers.isEmpty()) {
+            made = make();
+        }
+        return made;
+    }
+
+    private List<Thumbnail> make() {
+        int side = side(numbers.size());
+        Map<Path, Wanted> wanted = wanted(side);
+        ExecutorService pool = Executors.newFixedThreadPool(THREADS);
+        try {
+            Map<Path, FutureTask<Optional<SmallPicture>>> pictures = new LinkedHashMap<>();
+            wanted.forEach((path, size) -> pictures.put(path, new FutureTask<>(size::read)));
+            List<FutureTask<Thumbnail>> tasks = new ArrayList<>();
+            numbers.forEach((transfer, number) -> tasks.add(new FutureTask<>(
+                    () -> TransferDrawing.draw(number, transfer, side, artwork -> picture(pictures, artwork)))));
+            // Pictures first: whoever draws waits for no more than those that are being decoded.
+            pictures.values().forEach(pool::execute);
+            tasks.forEach(pool::execute);
+            return tasks.stream().map(Thumbnails::result).toList();
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+
+    private static Optional<SmallPicture> picture(
+            Map<Path, FutureTask<Optional<SmallPicture>>> pictures, ArtworkFile artwork) {
+        return Optional.ofNullable(pictures.get(artwork.path())).flatMap(Thumbnails::result);
+    }
+
+    private static int side(int count) {
+        double share = Math.sqrt((double) FULL_SIZE / Math.max(FULL_SIZE, count));
+        return Math.max(LEAST_SIDE, (int) (SIDE * share));
+    }
+
+    private Map<Path, Wanted> wanted(int side) {
+        Map<Path, Wanted> wanted = new LinkedHashMap<>();
+        for (Transfer transfer : numbers.keySet()) {
+            double pixelsPerMm = TransferDrawing.pixelsPerMm(transfer, side);
+            for (Layer layer : transfer.layers()) {
+                if (layer instanceof Layer.Picture picture) {
+                    Wanted size = new Wanted(
+                            picture.artwork(),
+                            picture.place().width().mm() * pixelsPerMm,
+                            picture.place().height().mm() * pixelsPerMm);
+                    wanted.merge(picture.artwork().path(), size, Wanted::larger);
+                }
+            }
+        }
+        return wanted;
+    }
+
+    /** How large a picture is needed at most, in pixels as a person sees it. */
+    private record Wanted(ArtworkFile artwork, double width, double height) {
+        Wanted larger(Wanted other) {
+            return new Wanted(artwork, Math.max(width, other.width), Math.max(height, other.height));
+        }
+
+        Optional<SmallPicture> read() {
+            return SmallPicture.read(artwork, width, height);
+        }
+    }
+
+    private static <T> T result(FutureTask<T> task) {
+        boolean isInterrupted = false;
+        try {
+            while (true) {
+                try {
+                    return task.get();
+                } catch (InterruptedException e) {
+                    isInterrupted = true; // the picture is nearly there; whoever interrupted finds the mark set
+                }
+            }
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("a thumbnail could not be drawn", e.getCause());
+        } finally {
+            if (isInterrupted) {
+                Thread.currentThread().interrupt();
+            }
+        }
+    }
+}
