@@ -122,8 +122,12 @@ public final class GiftShop {
     }
 
     public static Blank mug(Optional<BigDecimal> cost) {
+        return mug("MUG-11-W", cost);
+    }
+
+    public static Blank mug(String sku, Optional<BigDecimal> cost) {
         return new Blank(
-                "MUG-11-W",
+                sku,
                 List.of(),
                 "white mug",
                 Material.CERAMIC,
@@ -266,9 +270,13 @@ public final class GiftShop {
     }
 
     public static Rulebook rules() {
+        return rules(List.of(MUG));
+    }
+
+    public static Rulebook rules(List<Blank> blanks) {
         return new Rulebook(
                 shop(),
-                new Blanks(List.of(MUG)),
+                new Blanks(blanks),
                 new HeatSources(List.of(CLAMP)),
                 new PressSettings(List.of(setting())),
                 new Papers(List.of(LETTER)),

@@ -1,5 +1,6 @@
 package bandwright.pipeline.intake;
 
+import bandwright.pipeline.held.HeldFile;
 import bandwright.pipeline.intake.format.Grid;
 import bandwright.pipeline.intake.format.GridRow;
 import bandwright.pipeline.rows.Cell;
@@ -51,13 +52,22 @@ public final class Intake {
             Grid grid = file.grids().get(i);
             if (found.get(i).isPresent()) {
                 sheet(file, grid, found.get(i).get(), reading, numbers, piles);
-            } else {
+            } else if (!isOurChoices(grid, found)) {
                 piles.file(notRead(file, grid, hasOrders));
             }
         }
         if (file.grids().isEmpty()) {
             piles.file(named(file, Optional.empty(), InboxFile.State.NOT_ORDERS, sentence("no-header")));
         }
+    }
+
+    /** The lists that a held file's cells offer: not a sheet that a person would miss. */
+    private static boolean isOurChoices(Grid grid, List<Optional<HeaderSearch.Found>> found) {
+        return grid.isHidden()
+                && grid.sheet().equals(Optional.of(HeldFile.CHOICES))
+                && found.stream()
+                        .flatMap(Optional::stream)
+                        .anyMatch(sheet -> HeldFile.has(sheet.header().texts()));
     }
 
     private static void sheet(

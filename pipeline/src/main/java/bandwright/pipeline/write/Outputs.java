@@ -20,12 +20,12 @@ import java.util.List;
 public final class Outputs {
     private Outputs() {}
 
-    private static List<Output> all(PreparedPictures pictures) {
+    private static List<Output> all(PreparedPictures pictures, Thumbnails thumbnails) {
         return List.of(
                 new Sheets(pictures),
-                new PressChecklist(),
+                new PressChecklist(thumbnails),
                 new PickList(),
-                new PackingSlips(),
+                new PackingSlips(thumbnails),
                 new HeldWorkbook(),
                 new OrdersWorkbook(),
                 new RunJson());
@@ -39,7 +39,7 @@ public final class Outputs {
     public static List<OutFile> files(Run run, Rulebook rules, Path scratch) {
         Thumbnails thumbnails = Thumbnails.of(run);
         List<OutFile> files = new ArrayList<>();
-        for (Output output : all(new PreparedPictures(scratch))) {
+        for (Output output : all(new PreparedPictures(scratch), thumbnails)) {
             files.addAll(output.files(run, rules));
         }
         List<String> names = files.stream().map(OutFile::name).toList();

@@ -8,11 +8,13 @@ import bandwright.pipeline.write.SheetPage;
 import bandwright.pipeline.write.list.Block;
 import bandwright.pipeline.write.list.Gap;
 import bandwright.pipeline.write.list.Pages;
+import bandwright.pipeline.write.list.Picture;
 import bandwright.pipeline.write.list.Row;
 import bandwright.pipeline.write.list.Stack;
 import bandwright.pipeline.write.list.Style;
 import bandwright.pipeline.write.list.Text;
 import bandwright.pipeline.write.list.Tick;
+import bandwright.pipeline.write.thumb.Thumbnails;
 import bandwright.rules.Shop;
 import bandwright.rules.units.Length;
 import bandwright.rules.words.Words;
@@ -28,25 +30,31 @@ final class Pieces {
     private static final Length NUMBER = Length.mm(12);
     private static final Length TIME = Length.mm(12);
     private static final Length ID = Length.mm(27);
-    private static final Length PLACE = Length.mm(36);
+    private static final Length PICTURE = Length.mm(24);
+    private static final Length PICTURE_HIGH = Length.mm(9.5);
+    private static final Length PLACE = Length.mm(33);
     private static final Length PADDING = Length.mm(0.7);
     private static final Length HAIR = Length.mm(0.15);
+    /** The number of the piece's column. */
+    private static final int PIECE = 4;
     /** An id must stand on one line, or nobody finds it: a longer one has a line of its own. */
     private static final int SHORT_ID = 11;
 
     private final Pages pages;
     private final Shop shop;
+    private final Thumbnails thumbnails;
     private final Map<String, SheetPage> places = new HashMap<>();
     private final List<Length> columns;
 
-    Pieces(Pages pages, Shop shop, SheetFiles sheets) {
+    Pieces(Pages pages, Shop shop, SheetFiles sheets, Thumbnails thumbnails) {
         this.pages = pages;
         this.shop = shop;
+        this.thumbnails = thumbnails;
         for (SheetPage page : sheets.pages()) {
             page.sheet().placed().forEach(placed -> places.put(placed.unit().id(), page));
         }
-        Length taken = TICK.plus(NUMBER).plus(TIME).plus(PLACE);
-        columns = List.of(TICK, NUMBER, TIME, pages.measure().minus(taken), PLACE);
+        Length taken = TICK.plus(NUMBER).plus(TIME).plus(PICTURE).plus(PLACE);
+        columns = List.of(TICK, NUMBER, TIME, PICTURE, pages.measure().minus(taken), PLACE);
     }
 
     void write(Series series) {
@@ -56,14 +64,15 @@ final class Pieces {
                         Gap.mm(0),
                         label("checklist.head-load"),
                         label("checklist.head-time"),
+                        Gap.mm(0),
                         label("checklist.head-piece"),
                         label("checklist.head-sheet"))));
         for (Load load : series.loads()) {
             Block number = Text.of(Integer.toString(load.number()), Style.HEADING);
             Block time = Text.of(Clock.at(shop, load), Style.BODY);
             for (Unit unit : load.units()) {
-                pages.add(
-                        new Row(columns, List.of(Tick.small(), number, time, piece(unit), place(unit)), PADDING, HAIR));
+                List<Block> cells = List.of(Tick.small(), number, time, picture(unit), piece(unit), place(unit));
+                pages.add(new Row(columns, cells, PADDING, HAIR));
                 number = Gap.mm(0);
                 time = number;
             }
@@ -75,13 +84,18 @@ final class Pieces {
         return Text.of(Words.say(key), Style.LABEL);
     }
 
+    /** The piece as it will be seen, not as it is printed. */
+    private Block picture(Unit unit) {
+        return new Picture(thumbnails.get(unit.transfer()), PICTURE.minus(Length.mm(3)), PICTURE_HIGH);
+    }
+
     private Block piece(Unit unit) {
         Block id = Text.of(unit.id(), Style.STRONG);
         Block words = words(unit);
         if (unit.id().length() > SHORT_ID) {
             return Stack.of(id, words);
         }
-        return Row.plain(List.of(ID, columns.get(3).minus(ID).minus(Length.mm(3))), List.of(id, words));
+        return Row.plain(List.of(ID, columns.get(PIECE).minus(ID).minus(Length.mm(3))), List.of(id, words));
     }
 
     private static Block words(Unit unit) {

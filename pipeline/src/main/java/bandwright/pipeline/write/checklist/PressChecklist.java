@@ -10,6 +10,7 @@ import bandwright.pipeline.write.list.ListPaper;
 import bandwright.pipeline.write.list.Pages;
 import bandwright.pipeline.write.list.Style;
 import bandwright.pipeline.write.list.Text;
+import bandwright.pipeline.write.thumb.Thumbnails;
 import bandwright.rules.Rulebook;
 import bandwright.rules.Shop;
 import bandwright.rules.words.Words;
@@ -26,6 +27,12 @@ public final class PressChecklist implements Output {
     /** The name in the run's folder. */
     public static final String FILE = "press-checklist.pdf";
 
+    private final Thumbnails thumbnails;
+
+    public PressChecklist(Thumbnails thumbnails) {
+        this.thumbnails = thumbnails;
+    }
+
     @Override
     public List<OutFile> files(Run run, Rulebook rules) {
         if (run.loads().isEmpty()) {
@@ -34,7 +41,7 @@ public final class PressChecklist implements Output {
         return List.of(new OutFile(FILE, out -> write(run, rules, out)));
     }
 
-    private static void write(Run run, Rulebook rules, OutputStream out) throws IOException {
+    private void write(Run run, Rulebook rules, OutputStream out) throws IOException {
         Shop shop = rules.shop();
         String title = Words.say("checklist.title");
         try (Pages pages = new Pages(run.id(), FILE, title, shop.name(), ListPaper.of(shop.unit()))) {
@@ -44,7 +51,7 @@ public final class PressChecklist implements Output {
             Above above = new Above();
             BeforeStart.write(pages, all, above, rules);
             SeriesPart part = new SeriesPart(pages, shop, above);
-            Pieces pieces = new Pieces(pages, shop, SheetFiles.of(run.tiled()));
+            Pieces pieces = new Pieces(pages, shop, SheetFiles.of(run.tiled()), thumbnails);
             for (Series series : all) {
                 part.write(series);
                 pieces.write(series);

@@ -5,14 +5,21 @@ import bandwright.pipeline.write.pdf.EmbeddedFont;
 import bandwright.rules.units.Length;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** The embedded fonts of one list: its words can be searched and copied. What the first font lacks, the wide one sets. */
 public final class Faces {
+    private static final int REMEMBERED = 500;
+
     private final EmbeddedFont plain;
     private final EmbeddedFont bold;
     private final EmbeddedFont wide;
+    private final Map<Wrapped, List<String>> wrapped = new HashMap<>();
+
+    private record Wrapped(Text text, Length width) {}
 
     Faces(PDDocument document) {
         plain = EmbeddedFont.plain(document);
@@ -47,6 +54,14 @@ public final class Faces {
 
     /** A stretch of a line in one font. */
     private record Run(EmbeddedFont font, String text) {}
+
+    /** The lines of a text at a width; what was asked for of late is remembered, as it is measured before it is drawn. */
+    List<String> lines(Text text, Length width) {
+        if (wrapped.size() > REMEMBERED) {
+            wrapped.clear();
+        }
+        return wrapped.computeIfAbsent(new Wrapped(text, width), key -> text.wrapped(this, width));
+    }
 
     private List<Run> runs(String text, Style style) {
         EmbeddedFont first = style.isBold() ? bold : plain;

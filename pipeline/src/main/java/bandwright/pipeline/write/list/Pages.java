@@ -23,6 +23,7 @@ public final class Pages implements AutoCloseable {
     private final PDDocument document;
     private final ListPaper paper;
     private final Faces faces;
+    private final PictureStore pictures;
     private final RunId run;
     private final String shop;
     private final String title;
@@ -38,6 +39,7 @@ public final class Pages implements AutoCloseable {
     public Pages(RunId run, String file, String title, String shop, ListPaper paper) throws IOException {
         this.document = PdfFile.create(run, file, title);
         this.faces = new Faces(document);
+        this.pictures = new PictureStore(document);
         this.run = run;
         this.title = title;
         this.shop = shop;
@@ -146,7 +148,7 @@ public final class Pages implements AutoCloseable {
     }
 
     private void set(Block block) {
-        block.draw(new Pen(leaves.get(leaves.size() - 1).canvas(), faces), paper.left(), y, measure());
+        block.draw(new Pen(leaves.get(leaves.size() - 1).canvas(), faces, pictures), paper.left(), y, measure());
         y = y.minus(block.height(faces, measure()));
     }
 
@@ -165,7 +167,7 @@ public final class Pages implements AutoCloseable {
     }
 
     private void foot(Leaf leaf, int page) {
-        Pen pen = new Pen(leaf.canvas(), faces);
+        Pen pen = new Pen(leaf.canvas(), faces, pictures);
         Length top = paper.foot().minus(Length.mm(3));
         leaf.canvas().black(0.5).fill(new Box(paper.left(), top, measure(), Length.mm(0.15)));
         Length line = top.minus(Length.mm(1));

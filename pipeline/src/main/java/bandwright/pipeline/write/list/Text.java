@@ -87,11 +87,16 @@ public record Text(String words, Style style, Align align) implements Block {
     }
 
     private List<String> lines(Faces faces, Length width) {
+        return faces.lines(this, width);
+    }
+
+    /** The lines, measured anew. */
+    List<String> wrapped(Faces faces, Length width) {
         List<String> lines = new ArrayList<>();
         for (String paragraph : words.split("\\R", -1)) {
             wrap(paragraph.strip(), faces, width, lines);
         }
-        return lines;
+        return List.copyOf(lines);
     }
 
     /** Each word is measured once: a stranger's cell may hold 32,767 characters. */

@@ -53,12 +53,15 @@ public final class EmbeddedFont {
     }
 
     public boolean has(int codePoint) {
-        return source.get().letters.getGlyphId(codePoint) != 0;
+        return glyph(codePoint).codePoint == codePoint;
     }
 
     /** The width of a line over the type size. */
     public double widthShare(String text) {
-        long units = text.codePoints().mapToLong(c -> glyph(c).advance).sum();
+        long units = 0;
+        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+            units += glyph(text.codePointAt(i)).advance;
+        }
         return (double) units / source.get().unitsPerEm;
     }
 
@@ -101,16 +104,12 @@ public final class EmbeddedFont {
     }
 
     private Glyph glyph(int codePoint) {
-        return glyphs.computeIfAbsent(codePoint, c -> {
-            int settable = has(c) ? c : UNKNOWN;
-            try {
-                return new Glyph(
-                        settable,
-                        source.get().font.getAdvanceWidth(source.get().letters.getGlyphId(settable)));
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        });
+        Glyph known = glyphs.get(codePoint);
+        if (known == null) {
+            known = source.get().glyph(codePoint);
+            glyphs.put(codePoint, known);
+        }
+        return known;
     }
 
     /** A parsed font file, the same for every document. */
@@ -127,6 +126,15 @@ public final class EmbeddedFont {
                 font.setEnableGsub(false);
                 letters = font.getUnicodeCmapLookup();
                 unitsPerEm = font.getUnitsPerEm();
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+
+        Glyph glyph(int codePoint) {
+            int settable = letters.getGlyphId(codePoint) != 0 ? codePoint : UNKNOWN;
+            try {
+                return new Glyph(settable, font.getAdvanceWidth(letters.getGlyphId(settable)));
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

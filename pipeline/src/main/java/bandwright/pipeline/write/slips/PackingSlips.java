@@ -11,11 +11,13 @@ import bandwright.pipeline.write.list.Framed;
 import bandwright.pipeline.write.list.Gap;
 import bandwright.pipeline.write.list.ListPaper;
 import bandwright.pipeline.write.list.Pages;
+import bandwright.pipeline.write.list.Picture;
 import bandwright.pipeline.write.list.Row;
 import bandwright.pipeline.write.list.Stack;
 import bandwright.pipeline.write.list.Style;
 import bandwright.pipeline.write.list.Text;
 import bandwright.pipeline.write.list.Tick;
+import bandwright.pipeline.write.thumb.Thumbnails;
 import bandwright.rules.Rulebook;
 import bandwright.rules.blanks.Blank;
 import bandwright.rules.orders.OrderField;
@@ -38,7 +40,15 @@ public final class PackingSlips implements Output {
 
     private static final Length TICK = Length.mm(8);
     private static final Length COUNT = Length.mm(18);
+    private static final Length PICTURE = Length.mm(46);
+    private static final Length PICTURE_HIGH = Length.mm(22);
     private static final Length PRICE = Length.mm(26);
+
+    private final Thumbnails thumbnails;
+
+    public PackingSlips(Thumbnails thumbnails) {
+        this.thumbnails = thumbnails;
+    }
 
     @Override
     public List<OutFile> files(Run run, Rulebook rules) {
@@ -49,7 +59,7 @@ public final class PackingSlips implements Output {
         return List.of(new OutFile(FILE, out -> write(run, slips, rules, out)));
     }
 
-    private static void write(Run run, List<Slip> slips, Rulebook rules, OutputStream out) throws IOException {
+    private void write(Run run, List<Slip> slips, Rulebook rules, OutputStream out) throws IOException {
         try (Pages pages = new Pages(
                 run.id(),
                 FILE,
@@ -109,11 +119,12 @@ public final class PackingSlips implements Output {
         pages.add(Framed.of(new Stack(words))).add(Gap.mm(6));
     }
 
-    private static void pieces(Pages pages, Slip slip) {
+    private void pieces(Pages pages, Slip slip) {
         boolean hasPrices = !slip.isGift() && slip.said(OrderField.PRICE).isPresent();
         Length price = hasPrices ? PRICE : Length.ZERO;
-        Length what = pages.measure().minus(TICK).minus(COUNT).minus(price);
-        List<Length> columns = hasPrices ? List.of(TICK, COUNT, what, price) : List.of(TICK, COUNT, what);
+        Length what = pages.measure().minus(TICK).minus(COUNT).minus(PICTURE).minus(price);
+        List<Length> columns =
+                hasPrices ? List.of(TICK, COUNT, PICTURE, what, price) : List.of(TICK, COUNT, PICTURE, what);
         pages.table(Row.head(columns, heads(hasPrices)));
         for (RowFate row : slip.rows()) {
             if (row.units().isEmpty()) {
@@ -122,6 +133,7 @@ public final class PackingSlips implements Output {
             List<Block> cells = new ArrayList<>(List.of(
                     Tick.small(),
                     Text.right(Words.say("slips.count", row.units().size()), Style.FIGURE),
+                    picture(row.units().get(0)),
                     piece(row.units().get(0))));
             if (hasPrices) {
                 cells.add(Text.right(slip.text(row.row(), OrderField.PRICE), Style.BODY));
@@ -135,11 +147,16 @@ public final class PackingSlips implements Output {
         List<Block> heads = new ArrayList<>(List.of(
                 Text.of("", Style.LABEL),
                 Text.right(Words.say("slips.head-count"), Style.LABEL),
+                Gap.mm(0),
                 Text.of(Words.say("slips.head-piece"), Style.LABEL)));
         if (hasPrices) {
             heads.add(Text.right(Words.say("slips.head-price"), Style.LABEL));
         }
         return heads;
+    }
+
+    private Block picture(Unit unit) {
+        return new Picture(thumbnails.get(unit.transfer()), PICTURE.minus(Length.mm(4)), PICTURE_HIGH);
     }
 
     private static Block piece(Unit unit) {

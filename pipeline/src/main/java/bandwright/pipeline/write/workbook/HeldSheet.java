@@ -1,6 +1,7 @@
 package bandwright.pipeline.write.workbook;
 
 import bandwright.pipeline.RowFate;
+import bandwright.pipeline.held.HeldFile;
 import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.rows.Cell;
 import bandwright.pipeline.rows.From;
@@ -18,9 +19,6 @@ import org.dhatim.fastexcel.Worksheet;
 
 /** The held rows of one input sheet: its own columns in its own order, then reason, cure and from. */
 final class HeldSheet {
-    /** What makes a file a held file; no words of a language, for the reader of such a file looks for them. */
-    private static final List<String> OWN = List.of("reason", "cure", "from");
-
     private final Header header;
     /** Columns of the input sheet that are written; of a held file that was dropped again, not the three last. */
     private final List<Integer> columns;
@@ -30,14 +28,14 @@ final class HeldSheet {
         int width = rows.stream()
                 .mapToInt(fate -> fate.row().cells().size())
                 .reduce(header.texts().size(), Math::max);
-        boolean isHeldFile = OWN.stream().allMatch(own -> findColumn(own).isPresent());
+        boolean isHeldFile = HeldFile.has(header.texts());
         columns = IntStream.range(0, width)
-                .filter(column -> !isHeldFile || !isOwn(column))
+                .filter(column -> !isHeldFile || !HeldFile.isOwn(headerText(column)))
                 .boxed()
                 .toList();
     }
 
-    static void write(Worksheet worksheet, List<RowFate> rows) {
+    static void write(Worksheet worksheet, List<RowFate> rows, Choices choices) {
         HeldSheet held = new HeldSheet(rows);
         TextSheet sheet = new TextSheet(worksheet, held.headerTexts());
         for (RowFate fate : rows) {
@@ -45,12 +43,19 @@ final class HeldSheet {
             held.faulty(fate).forEach(column -> sheet.mark(row, column));
         }
         sheet.finish();
+        for (OrderField field : choices.fields()) {
+            held.header
+                    .find(field)
+                    .map(held.columns::indexOf)
+                    .filter(column -> column >= 0)
+                    .ifPresent(column -> choices.offer(worksheet, field, column, 1, rows.size()));
+        }
     }
 
     private List<String> headerTexts() {
         List<String> texts = new ArrayList<>();
         columns.forEach(column -> texts.add(headerText(column)));
-        texts.addAll(OWN);
+        texts.addAll(HeldFile.COLUMNS);
         return texts;
     }
 
@@ -111,10 +116,6 @@ final class HeldSheet {
 
     private String headerText(int column) {
         return column < header.texts().size() ? header.texts().get(column) : "";
-    }
-
-    private boolean isOwn(int column) {
-        return OWN.stream().anyMatch(own -> Names.same(own, headerText(column)));
     }
 
     private Optional<Integer> findColumn(String name) {

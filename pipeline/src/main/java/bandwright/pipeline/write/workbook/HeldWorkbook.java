@@ -3,6 +3,7 @@ package bandwright.pipeline.write.workbook;
 import bandwright.pipeline.RowFate;
 import bandwright.pipeline.RowFates;
 import bandwright.pipeline.Run;
+import bandwright.pipeline.held.HeldFile;
 import bandwright.pipeline.rows.From;
 import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.Output;
@@ -25,16 +26,19 @@ public final class HeldWorkbook implements Output {
         if (run.held().isEmpty()) {
             return List.of();
         }
-        return List.of(new OutFile(FILE, out -> WorkbookFile.write(out, run.id().date(), book -> fill(book, run))));
+        return List.of(
+                new OutFile(FILE, out -> WorkbookFile.write(out, run.id().date(), book -> fill(book, run, rules))));
     }
 
-    private static void fill(Workbook book, Run run) {
-        SheetNames names = new SheetNames();
+    private static void fill(Workbook book, Run run, Rulebook rules) {
+        SheetNames names = new SheetNames(HeldFile.CHOICES);
+        Choices choices = new Choices(rules);
         for (List<RowFate> rows : bySheet(run).values()) {
             From from = rows.get(0).row().from();
             String name = from.sheet().orElseGet(() -> withoutEnding(from.file()));
-            HeldSheet.write(book.newWorksheet(names.next(name)), rows);
+            HeldSheet.write(book.newWorksheet(names.next(name)), rows, choices);
         }
+        choices.finish(book);
     }
 
     private static Map<List<String>, List<RowFate>> bySheet(Run run) {

@@ -1,6 +1,7 @@
 package bandwright.pipeline.write.workbook;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
@@ -12,6 +13,11 @@ final class SheetNames {
     private static final int LONGEST = 31;
 
     private final Set<String> taken = new HashSet<>(Set.of("history"));
+
+    /** @param kept names that are for other sheets */
+    SheetNames(String... kept) {
+        taken.addAll(List.of(kept));
+    }
 
     /** The wanted name as nearly as it may be: a second "Orders" becomes "Orders (2)". */
     String next(String wanted) {

@@ -6,6 +6,7 @@ import bandwright.pipeline.Flow;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.RunId;
 import bandwright.pipeline.write.OutFile;
+import bandwright.pipeline.write.thumb.Thumbnails;
 import bandwright.rules.Rulebook;
 import bandwright.rules.RulebookFaults;
 import java.awt.image.BufferedImage;
@@ -52,7 +53,7 @@ record Monday(Run run, Rulebook rules) {
     }
 
     byte[] pdf() throws IOException {
-        List<OutFile> files = new PressChecklist().files(run, rules);
+        List<OutFile> files = new PressChecklist(Thumbnails.of(run)).files(run, rules);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         files.get(0).body().writeTo(out);
         return out.toByteArray();

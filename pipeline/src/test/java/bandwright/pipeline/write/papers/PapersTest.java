@@ -11,6 +11,7 @@ import bandwright.pipeline.write.Output;
 import bandwright.pipeline.write.checklist.PressChecklist;
 import bandwright.pipeline.write.picklist.PickList;
 import bandwright.pipeline.write.slips.PackingSlips;
+import bandwright.pipeline.write.thumb.Thumbnails;
 import bandwright.rules.Rulebook;
 import bandwright.rules.RulebookFaults;
 import bandwright.rules.blanks.Blank;
@@ -97,7 +98,8 @@ final class PapersTest {
 
     @Test
     void everyOrderGetsItsSlipTheMostUrgentFirstAndStockGetsNone() throws IOException {
-        String text = text(bytes(new PackingSlips(), run()));
+        Run run = run();
+        String text = text(bytes(new PackingSlips(Thumbnails.of(run)), run));
         assertThat(text)
                 .containsSubsequence("Order Q10", "Order Q9", "Order Q11")
                 .doesNotContain("STOCK");
@@ -110,7 +112,8 @@ final class PapersTest {
 
     @Test
     void aGiftHasItsMessageAndNoPriceAndStrangersTextIsOnlyText() throws IOException {
-        String text = text(bytes(new PackingSlips(), run()));
+        Run run = run();
+        String text = text(bytes(new PackingSlips(Thumbnails.of(run)), run));
         String gift = text.substring(text.indexOf("Order Q10"), text.indexOf("Order Q9"));
         assertThat(gift).contains("This is a gift", "Sing on!", "Perran <b>Tidewell</b>", "=11 Ropewalk");
         assertThat(gift).doesNotContain("22.50").contains("COMPLETE").doesNotContain("NOT COMPLETE");
@@ -119,7 +122,7 @@ final class PapersTest {
     @Test
     void theChecklistNamesEveryPieceOnceWithBothTemperatures() throws IOException {
         Run run = run();
-        String text = text(bytes(new PressChecklist(), run));
+        String text = text(bytes(new PressChecklist(Thumbnails.of(run)), run));
         for (Unit unit : run.units()) {
             Pattern whole = Pattern.compile("(?<![\\w-])" + Pattern.quote(unit.id()) + "(?![\\w-])");
             assertThat(whole.matcher(text).results().count()).as(unit.id()).isEqualTo(1);
@@ -131,7 +134,7 @@ final class PapersTest {
     @Test
     void everyCautionStandsBeforeTheFirstPieceOrStepThatItGuards() throws IOException {
         Run run = run();
-        String text = text(bytes(new PressChecklist(), run));
+        String text = text(bytes(new PressChecklist(Thumbnails.of(run)), run));
         for (Unit unit : run.units()) {
             Blank blank = unit.matched().blank();
             for (Caution caution : rules.cautions().list()) {
@@ -154,7 +157,7 @@ final class PapersTest {
     @Test
     void glassIsNeverOnlyReferredTo() throws IOException {
         Run run = run();
-        String text = text(bytes(new PressChecklist(), run));
+        String text = text(bytes(new PressChecklist(Thumbnails.of(run)), run));
         Caution crack = rules.cautions().list().stream()
                 .filter(each -> each.step() == CautionStep.PRESS
                         && each.appliesTo().stream().anyMatch(c -> c.value().equals("glass")))
@@ -167,7 +170,8 @@ final class PapersTest {
     @Test
     void fontsAreEmbeddedEdgesAreWhiteAndTwoWritingsAreAlike() throws IOException {
         Run run = run();
-        for (Output output : List.of(new PickList(), new PackingSlips(), new PressChecklist())) {
+        for (Output output :
+                List.of(new PickList(), new PackingSlips(Thumbnails.of(run)), new PressChecklist(Thumbnails.of(run)))) {
             byte[] pdf = bytes(output, run);
             assertThat(bytes(output, run)).isEqualTo(pdf);
             try (PDDocument document = Loader.loadPDF(pdf)) {

@@ -5,6 +5,7 @@ import bandwright.pipeline.Run;
 import bandwright.pipeline.RunId;
 import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.Output;
+import bandwright.pipeline.write.thumb.Thumbnails;
 import bandwright.rules.Rulebook;
 import bandwright.rules.RulebookFaults;
 import java.io.ByteArrayOutputStream;
@@ -16,6 +17,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -30,7 +32,7 @@ public record SmallMonday(Path folder) {
     }
 
     /** The paper's pages in reading order, spaces collapsed. */
-    public List<String> pages(Output output, String orders) throws IOException {
+    public List<String> pages(Function<Thumbnails, Output> output, String orders) throws IOException {
         List<String> pages = new ArrayList<>();
         try (PDDocument document = Loader.loadPDF(pdf(output, orders))) {
             PDFTextStripper stripper = new PDFTextStripper();
@@ -44,13 +46,13 @@ public record SmallMonday(Path folder) {
         return pages;
     }
 
-    private byte[] pdf(Output output, String orders) throws IOException {
+    private byte[] pdf(Function<Thumbnails, Output> output, String orders) throws IOException {
         Rulebook rules = rules();
         Path file = Files.write(folder.resolve("harbour.csv"), orders.getBytes(StandardCharsets.UTF_8));
         Flow.Request asked =
                 new Flow.Request(List.of(file), Path.of("..", "inbox-sample", "artwork"), Optional.empty());
         Run run = Flow.decide(new RunId(LocalDate.of(2026, 3, 2), 1), asked, rules, stage -> {});
-        List<OutFile> files = output.files(run, rules);
+        List<OutFile> files = output.apply(Thumbnails.of(run)).files(run, rules);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         files.get(0).body().writeTo(out);
         return out.toByteArray();

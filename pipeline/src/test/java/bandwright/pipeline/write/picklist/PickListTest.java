@@ -42,7 +42,7 @@ final class PickListTest {
                 .table("blanks.csv", BLANKS)
                 .table("stock.csv", STOCK)
                 .table("shop.csv", "key,value,note\n" + shop);
-        return String.join(" ", monday.pages(new PickList(), ORDERS));
+        return String.join(" ", monday.pages(thumbnails -> new PickList(), ORDERS));
     }
 
     @Test

@@ -43,7 +43,7 @@ final class ManySlipsTest {
         StringBuilder csv = new StringBuilder("Order,Ship By,SKU,Design,Qty\n");
         shuffled.forEach(order -> csv.append(order.row()));
 
-        List<String> pages = new SmallMonday(folder).pages(new PackingSlips(), csv.toString());
+        List<String> pages = new SmallMonday(folder).pages(PackingSlips::new, csv.toString());
 
         orders.sort(Comparator.comparingInt(Order::day).thenComparingInt(Order::number));
         assertThat(pages).as("seed " + SEED).hasSize(200);

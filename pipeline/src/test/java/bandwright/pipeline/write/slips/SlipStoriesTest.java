@@ -18,7 +18,7 @@ final class SlipStoriesTest {
     private String slips(String orders, String sites) throws IOException {
         SmallMonday monday = new SmallMonday(folder);
         return String.join(
-                " ", (sites.isEmpty() ? monday : monday.table("sites.csv", sites)).pages(new PackingSlips(), orders));
+                " ", (sites.isEmpty() ? monday : monday.table("sites.csv", sites)).pages(PackingSlips::new, orders));
     }
 
     @Test
@@ -107,7 +107,7 @@ final class SlipStoriesTest {
         for (int i = 1; i <= 60; i++) {
             orders.append("Q7,MUG-11-W,tern,").append(i % 2 + 1).append('\n');
         }
-        List<String> pages = new SmallMonday(folder).pages(new PackingSlips(), orders.toString());
+        List<String> pages = new SmallMonday(folder).pages(PackingSlips::new, orders.toString());
         assertThat(pages).hasSizeGreaterThan(3);
         assertThat(pages.subList(1, pages.size() - 1))
                 .allSatisfy(page -> assertThat(page).startsWith("Order Q7 Count Piece"));

@@ -5,31 +5,46 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bandwright.pipeline.GiftShop;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.RunMaker;
+import bandwright.pipeline.intake.InboxFile;
+import bandwright.pipeline.intake.Intake;
+import bandwright.pipeline.intake.Orders;
 import bandwright.pipeline.rows.From;
 import bandwright.pipeline.rows.Header;
 import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.Output;
+import bandwright.rules.Rulebook;
+import bandwright.rules.RulebookFaults;
+import bandwright.rules.blanks.Blank;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TimeZone;
+import java.util.stream.IntStream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFDataValidation;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Reads both workbooks with another library than the one that writes them. */
 class WorkbooksTest {
+    @TempDir
+    private Path folder;
+
     private static final HeldWorkbook HELD = new HeldWorkbook();
     private static final OrdersWorkbook ORDERS = new OrdersWorkbook();
 
@@ -184,16 +199,65 @@ class WorkbooksTest {
         }
     }
 
+    @Test
+    void aCellWithAClosedListOffersItButTakesOtherWordsToo() throws IOException {
+        XSSFWorkbook book = book(HELD, RunMaker.weekend().run());
+
+        XSSFDataValidation skus = book.getSheet("Orders").getDataValidations().get(0);
+        assertThat(skus.getValidationConstraint().getExplicitListValues()).containsExactly("MUG-11-W");
+        assertThat(skus.getRegions().getCellRangeAddresses())
+                .extracting(CellRangeAddress::formatAsString)
+                .containsExactly("B2:B3");
+        assertThat(skus.getShowErrorBox()).isFalse();
+        assertThat(skus.getSuppressDropDownArrow()).isTrue(); // the library's name for an arrow that shows
+        assertThat(book.getNumberOfSheets()).isEqualTo(1);
+    }
+
+    @Test
+    void aLongListStandsInAHiddenSheet() throws IOException {
+        List<Blank> many = IntStream.range(0, 100)
+                .mapToObj(n -> GiftShop.mug("MUG, No. " + n, Optional.empty()))
+                .toList();
+        XSSFWorkbook book = book(HELD, RunMaker.weekend().run(), GiftShop.rules(many));
+
+        XSSFDataValidation skus = book.getSheet("Orders").getDataValidations().get(0);
+        assertThat(skus.getValidationConstraint().getFormula1()).isEqualTo("choices!$A$1:$A$100");
+        assertThat(book.isSheetHidden(book.getSheetIndex("choices"))).isTrue();
+        assertThat(book.getSheet("choices").getRow(99).getCell(0).getStringCellValue())
+                .isEqualTo("MUG, No. 99");
+    }
+
+    @Test
+    void theListsOfADroppedHeldFileAreNoSheetToReport() throws IOException, RulebookFaults {
+        List<Blank> many = IntStream.range(0, 100)
+                .mapToObj(n -> GiftShop.mug("MUG, No. " + n, Optional.empty()))
+                .toList();
+        Rulebook rules = GiftShop.rules(many);
+        Path file = folder.resolve("held.xlsx");
+        Files.write(file, bytes(HELD, RunMaker.weekend().run(), rules));
+
+        Orders orders = Intake.read(List.of(file), Rulebook.read(Optional.empty()));
+        assertThat(orders.files()).extracting(InboxFile::sheet).containsExactly(Optional.of("Orders"));
+    }
+
     private static byte[] bytes(Output output, Run run) throws IOException {
+        return bytes(output, run, GiftShop.rules());
+    }
+
+    private static byte[] bytes(Output output, Run run, Rulebook rules) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        for (OutFile file : output.files(run, GiftShop.rules())) {
+        for (OutFile file : output.files(run, rules)) {
             file.body().writeTo(bytes);
         }
         return bytes.toByteArray();
     }
 
     private static XSSFWorkbook book(Output output, Run run) throws IOException {
-        return new XSSFWorkbook(new ByteArrayInputStream(bytes(output, run)));
+        return book(output, run, GiftShop.rules());
+    }
+
+    private static XSSFWorkbook book(Output output, Run run, Rulebook rules) throws IOException {
+        return new XSSFWorkbook(new ByteArrayInputStream(bytes(output, run, rules)));
     }
 
     private static List<String> texts(XSSFSheet sheet, int number) {

@@ -1,0 +1,28 @@
+package bandwright.pipeline.held;
+
+import bandwright.rules.table.Names;
+import java.util.List;
+
+/**
+ * What makes a file a held file: three columns that no selling site has. No words of a language, for the reader of such
+ * a file looks for them.
+ */
+public final class HeldFile {
+    /** Behind the columns of the input sheet, in this order. */
+    public static final List<String> COLUMNS = List.of("reason", "cure", "from");
+
+    /** The hidden sheet with what a cell's list offers; it orders nothing. */
+    public static final String CHOICES = "choices";
+
+    private HeldFile() {}
+
+    /** Whether a sheet with these headers is one of a held file. */
+    public static boolean has(List<String> headers) {
+        return COLUMNS.stream().allMatch(own -> headers.stream().anyMatch(header -> Names.same(own, header)));
+    }
+
+    /** Whether the header is one of ours. */
+    public static boolean isOwn(String header) {
+        return COLUMNS.stream().anyMatch(own -> Names.same(own, header));
+    }
+}
