@@ -8,6 +8,11 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Collections;
+import java.util.Iterator;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
@@ -25,6 +30,8 @@ final class WorkbookFile {
      */
     private static final LocalDateTime ZIP_TIME = LocalDateTime.of(1980, 2, 1, 0, 0);
 
+    private static final String SHEETS = "xl/worksheets/";
+    private static final Pattern OFFER = Pattern.compile("<dataValidation .*?</dataValidation>", Pattern.DOTALL);
     private static final String PROPERTIES = "docProps/core.xml";
 
     /** Fills the sheets of a workbook. */
@@ -65,8 +72,23 @@ final class WorkbookFile {
             return;
         }
         try (InputStream in = parts.getInputStream(part)) {
-            in.transferTo(zip);
+            if (part.getName().startsWith(SHEETS)) {
+                zip.write(inOrder(new String(in.readAllBytes(), StandardCharsets.UTF_8))
+                        .getBytes(StandardCharsets.UTF_8));
+            } else {
+                in.transferTo(zip);
+            }
         }
+    }
+
+    /** The library keeps what cells offer in a set without an order of its own. */
+    private static String inOrder(String sheet) {
+        List<String> offers =
+                OFFER.matcher(sheet).results().map(MatchResult::group).sorted().toList();
+        Iterator<String> next = offers.iterator();
+        return offers.size() < 2
+                ? sheet
+                : OFFER.matcher(sheet).replaceAll(match -> Matcher.quoteReplacement(next.next()));
     }
 
     /** ECMA-376 Part 2, core properties. */
