@@ -85,14 +85,15 @@ public final class Conservation {
 
     /** What intake itself decided must still stand in the run. */
     private void everyRowDecided() {
-        Set<HeldRow> held = new HashSet<>(run.held());
-        run.orders().held().stream()
-                .filter(row -> !held.contains(row))
-                .forEach(row -> say("row-lost", row.row().from()));
-        Set<SkippedRow> skipped = new HashSet<>(run.skipped());
-        run.orders().skipped().stream()
-                .filter(row -> !skipped.contains(row))
-                .forEach(row -> say("row-lost", row.row().from()));
+        Set<From> decided = new HashSet<>();
+        run.held().forEach(held -> decided.add(held.row().from()));
+        run.skipped().forEach(skipped -> decided.add(skipped.row().from()));
+        Stream.concat(
+                        run.orders().held().stream().map(HeldRow::row),
+                        run.orders().skipped().stream().map(SkippedRow::row))
+                .map(Row::from)
+                .filter(from -> !decided.contains(from))
+                .forEach(from -> say("row-lost", from));
     }
 
     private void everyPieceOnce() {

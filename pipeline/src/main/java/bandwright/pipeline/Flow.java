@@ -5,15 +5,21 @@ import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.Split;
 import bandwright.pipeline.intake.Intake;
 import bandwright.pipeline.intake.Orders;
+import bandwright.pipeline.ledger.Ledger;
 import bandwright.pipeline.load.Load;
 import bandwright.pipeline.load.Loading;
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.pipeline.match.Matching;
 import bandwright.pipeline.outbox.Outbox;
+import bandwright.pipeline.owed.Owed;
+import bandwright.pipeline.owed.Owing;
+import bandwright.pipeline.past.Memory;
+import bandwright.pipeline.past.Past;
 import bandwright.pipeline.size.Sizing;
 import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.tile.Tiled;
 import bandwright.pipeline.tile.Tiling;
+import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.Outputs;
 import bandwright.rules.Rulebook;
 import java.io.IOException;
@@ -42,26 +48,35 @@ public final class Flow {
     }
 
     /** Decides everything; nothing is written yet. Throws if the artwork folder is there but can't be listed. */
-    public static Run decide(RunId id, Request asked, Rulebook rules, Consumer<Stage> progress) throws IOException {
+    public static Run decide(RunId id, Request asked, Rulebook rules, Memory memory, Consumer<Stage> progress)
+            throws IOException {
         progress.accept(Stage.INTAKE);
         Orders orders = Intake.read(asked.orderFiles(), rules);
         progress.accept(Stage.MATCH);
         ArtworkShelf shelf = ArtworkShelf.open(asked.artwork());
         Split<MatchedLine> matched = Matching.each(orders.lines(), rules, shelf);
         progress.accept(Stage.SIZE);
-        Split<Unit> sized = Sizing.each(matched.made(), rules, asked.paper());
+        Past past = memory.past(Owing.keys(orders, rules.sites()), Counted.on(rules));
+        Owed owed = Owing.each(matched, orders, rules.sites(), past);
+        Split<Unit> sized = Sizing.each(owed.lines(), rules, asked.paper(), past.ids());
         progress.accept(Stage.LOAD);
         List<Load> loads = Loading.all(sized.made(), rules);
         progress.accept(Stage.TILE);
         Tiled tiled = Tiling.all(loads, rules);
-        List<HeldRow> held = inRowOrder(orders.held(), matched.held(), sized.held());
-        return new Run(id, orders, sized.made(), held, orders.skipped(), loads, tiled);
+        List<HeldRow> held = inRowOrder(owed.held(), sized.held());
+        return new Run(id, orders, past, owed, sized.made(), held, owed.skipped(), loads, tiled);
     }
 
-    /** Writes what was decided, reads it back, and publishes it at once or not at all. */
-    public static Path publish(Run run, Rulebook rules, Outbox outbox, Consumer<Stage> progress) {
+    /** Whether the run has something that no earlier run had: else there is nothing to publish. */
+    public static boolean hasNews(Run run, Rulebook rules) {
+        return Entries.hasNews(run, rules.sites());
+    }
+
+    /** Writes what was decided, reads it back, and publishes it at once, with its entry in the ledger, or not at all. */
+    public static Path publish(Run run, Rulebook rules, Outbox outbox, Ledger ledger, Consumer<Stage> progress) {
         progress.accept(Stage.WRITE);
-        return outbox.publish(run.id(), Outputs.files(run, rules, outbox.scratch()), folder -> {
+        List<OutFile> files = Outputs.files(run, rules, outbox.scratch());
+        return outbox.publish(run.id(), files, ledger.entering(Entries.of(run, rules.sites())), folder -> {
             progress.accept(Stage.READ_BACK);
             return ReadBack.mismatches(run, folder);
         });

@@ -4,6 +4,8 @@ import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.SkippedRow;
 import bandwright.pipeline.intake.Orders;
 import bandwright.pipeline.load.Load;
+import bandwright.pipeline.owed.Owed;
+import bandwright.pipeline.past.Past;
 import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.tile.Tiled;
 import java.util.List;
@@ -11,12 +13,16 @@ import java.util.List;
 /**
  * All that was decided, before a byte is written.
  *
+ * @param past what was made of its orders before
+ * @param owed what of it was still to make
  * @param units in the order of their rows
  * @param held all held rows, of every stage, in the order of their rows
  */
 public record Run(
         RunId id,
         Orders orders,
+        Past past,
+        Owed owed,
         List<Unit> units,
         List<HeldRow> held,
         List<SkippedRow> skipped,

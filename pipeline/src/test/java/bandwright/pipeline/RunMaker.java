@@ -6,6 +6,9 @@ import bandwright.pipeline.intake.InboxFile;
 import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.intake.Orders;
 import bandwright.pipeline.load.Load;
+import bandwright.pipeline.owed.Owed;
+import bandwright.pipeline.owed.OwedLine;
+import bandwright.pipeline.past.Past;
 import bandwright.pipeline.rows.Row;
 import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.tile.Placed;
@@ -105,6 +108,10 @@ public final class RunMaker {
         return new Placed(unit, load, box, Rotation.R90, Optional.empty());
     }
 
+    private List<OwedLine> owed() {
+        return units.stream().map(Unit::matched).distinct().map(OwedLine::whole).toList();
+    }
+
     public Run run() {
         List<InboxFile> files = new ArrayList<>();
         read.forEach((place, rows) -> files.add(new InboxFile(
@@ -117,6 +124,8 @@ public final class RunMaker {
         return new Run(
                 GiftShop.id(),
                 new Orders(files, lines, intakeHeld, intakeSkipped, empty),
+                Past.NONE,
+                new Owed(owed(), held, skipped, List.of()),
                 units,
                 held,
                 skipped,

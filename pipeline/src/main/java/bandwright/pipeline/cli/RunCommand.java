@@ -2,8 +2,10 @@ package bandwright.pipeline.cli;
 
 import bandwright.pipeline.Flow;
 import bandwright.pipeline.Run;
+import bandwright.pipeline.RunId;
 import bandwright.pipeline.intake.Inbox;
 import bandwright.pipeline.intake.InboxFault;
+import bandwright.pipeline.ledger.Ledger;
 import bandwright.pipeline.outbox.Outbox;
 import bandwright.pipeline.outbox.OutboxFault;
 import bandwright.rules.Rulebook;
@@ -84,19 +86,23 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private int run(Flow.Request asked, Rulebook rules) throws IOException {
-        try (Outbox place = Outbox.open(outbox, terminal::progress)) {
-            Run run = Flow.decide(place.nextRun(today(rules)), asked, rules, this::progress);
+        LocalDate today = today(rules);
+        try (Outbox place = Outbox.open(outbox, terminal::progress);
+                Ledger ledger = Ledger.open(outbox)) {
+            ledger.purge(today.minusDays(rules.shop().keepBuyerDays()));
+            RunId id = place.nextRun(today, ledger.highestRun(today));
+            Run run = Flow.decide(id, asked, rules, ledger, this::progress);
             Summary summary = Summary.of(run);
             summary.refusals().forEach(terminal::complain);
             if (summary.isNothingReadable()) {
                 terminal.complain(Words.say("cli.nothing-readable"));
                 return ExitCode.NOTHING_PUBLISHED;
             }
-            if (summary.isNothingNew()) {
-                terminal.answer(Words.say("cli.nothing-new"));
+            if (!Flow.hasNews(run, rules)) {
+                terminal.answer(Words.say("cli.nothing-new", run.held().size()));
                 return summary.exitCode();
             }
-            Path folder = Flow.publish(run, rules, place, this::progress);
+            Path folder = Flow.publish(run, rules, place, ledger, this::progress);
             if (terminal.isLive()) {
                 summary.heldLines().forEach(terminal::complain);
             }
@@ -106,7 +112,12 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private int dryRun(Flow.Request asked, Rulebook rules) throws IOException {
-        Run run = Flow.decide(Outbox.peek(outbox, today(rules)), asked, rules, this::progress);
+        LocalDate today = today(rules);
+        Run run;
+        try (Ledger ledger = Ledger.look(outbox)) {
+            RunId id = Outbox.peek(outbox, today, ledger.highestRun(today));
+            run = Flow.decide(id, asked, rules, ledger, this::progress);
+        }
         Summary summary = Summary.of(run);
         summary.refusals().forEach(terminal::complain);
         if (summary.isNothingReadable()) {

@@ -19,10 +19,6 @@ record Summary(Run run) {
         return run.orders().files().stream().noneMatch(file -> file.state() == InboxFile.State.READ);
     }
 
-    boolean isNothingNew() {
-        return run.units().isEmpty() && run.held().isEmpty();
-    }
-
     int exitCode() {
         return run.held().isEmpty() && run.orders().unread().isEmpty() ? ExitCode.DONE : ExitCode.NEEDS_A_PERSON;
     }

@@ -8,8 +8,11 @@ import java.util.List;
  * a file looks for them.
  */
 public final class HeldFile {
+    /** The column that says where a row first was read: file | sheet | row. */
+    public static final String FROM = "from";
+
     /** Behind the columns of the input sheet, in this order. */
-    public static final List<String> COLUMNS = List.of("reason", "cure", "from");
+    public static final List<String> COLUMNS = List.of("reason", "cure", FROM);
 
     /** The hidden sheet with what a cell's list offers; it orders nothing. */
     public static final String CHOICES = "choices";

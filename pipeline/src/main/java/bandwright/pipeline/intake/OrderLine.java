@@ -24,4 +24,10 @@ public record OrderLine(
         int quantity,
         SortedMap<String, String> texts,
         String heatSource,
-        boolean gift) {}
+        boolean gift) {
+    /** The same with another number of its line. */
+    public OrderLine numbered(String number) {
+        return new OrderLine(
+                row, site, order, number, orderDate, shipBy, sku, design, quantity, texts, heatSource, gift);
+    }
+}

@@ -9,4 +9,9 @@ import bandwright.rules.heat.PressSetting;
 
 /** An order line with everything that it names found in the rulebook and on the artwork shelf. */
 public record MatchedLine(
-        OrderLine line, Blank blank, HeatSource source, PressSetting setting, Design design, ArtworkFile artwork) {}
+        OrderLine line, Blank blank, HeatSource source, PressSetting setting, Design design, ArtworkFile artwork) {
+    /** The same with another number of its line. */
+    public MatchedLine numbered(String number) {
+        return new MatchedLine(line.numbered(number), blank, source, setting, design, artwork);
+    }
+}

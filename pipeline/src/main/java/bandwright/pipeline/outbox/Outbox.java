@@ -54,9 +54,10 @@ public final class Outbox implements AutoCloseable {
     }
 
     /** The name that the next run of that date would get, for a run that writes nothing. */
-    public static RunId peek(Path folder, LocalDate date) {
+    public static RunId peek(Path folder, LocalDate date, int remembered) {
         try {
-            return Files.isDirectory(folder) ? RunNames.next(folder, date) : new RunId(date, 1);
+            int highest = Files.isDirectory(folder) ? RunNames.highest(folder, date) : 0;
+            return new RunId(date, Math.max(highest, remembered) + 1);
         } catch (IOException | UncheckedIOException e) {
             throw DiskFaults.of(e, folder);
         }
@@ -87,18 +88,23 @@ public final class Outbox implements AutoCloseable {
         }
     }
 
-    /** One more than the highest of that date. */
-    public RunId nextRun(LocalDate date) {
-        return peek(folder, date);
+    /**
+     * One more than the highest of that date.
+     *
+     * @param remembered the highest that ever was, as its folder may be gone
+     */
+    public RunId nextRun(LocalDate date, int remembered) {
+        return peek(folder, date, remembered);
     }
 
     /**
      * Publishes a run whole, or throws an {@link OutboxFault} and leaves nothing.
      *
+     * @param record is begun before the folder gets its name, and kept or taken back after
      * @param readBack looks at the written folder before it is published
      * @return the run's folder
      */
-    public Path publish(RunId id, List<OutFile> files, Check readBack) {
+    public Path publish(RunId id, List<OutFile> files, RunRecord record, Check readBack) {
         Path place = folder.resolve(id.toString());
         try {
             refuseTaken(place);
@@ -107,7 +113,7 @@ public final class Outbox implements AutoCloseable {
                 staging.write(files);
                 refuseMismatches(readBack.mismatches(staging.folder()));
                 refuseTaken(place);
-                Files.move(staging.folder(), place, StandardCopyOption.ATOMIC_MOVE); // here the run begins to exist
+                name(staging, place, record);
             } finally {
                 staging.remove(); // after the rename nothing is left to remove
             }
@@ -116,6 +122,17 @@ public final class Outbox implements AutoCloseable {
         }
         FolderSync.sync(folder); // or a power cut may undo the rename
         return place;
+    }
+
+    private static void name(Staging staging, Path place, RunRecord record) throws IOException {
+        record.begin();
+        try {
+            Files.move(staging.folder(), place, StandardCopyOption.ATOMIC_MOVE); // here the run begins to exist
+        } catch (IOException | RuntimeException e) {
+            record.takeBack();
+            throw e;
+        }
+        record.keep();
     }
 
     /** An empty folder for what is needed while files are written; it goes when the outbox is closed. */

@@ -16,11 +16,11 @@ public final class OutboxFault extends RuntimeException {
     }
 
     /** The fault of that name in words.properties; message and cure may speak of the same things. */
-    static OutboxFault of(String name, Object... about) {
+    public static OutboxFault of(String name, Object... about) {
         return new OutboxFault(Words.say("fault." + name, about), Words.say("fault." + name + ".cure", about));
     }
 
-    static OutboxFault of(Throwable cause, String name, Object... about) {
+    public static OutboxFault of(Throwable cause, String name, Object... about) {
         OutboxFault fault = of(name, about);
         fault.initCause(cause);
         return fault;

@@ -38,13 +38,12 @@ final class RunNames {
                 && Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS);
     }
 
-    /** The run after the highest of that date; a gap that a deleted run left is not filled. */
-    static RunId next(Path outbox, LocalDate date) throws IOException {
-        int highest = list(outbox).stream()
+    /** The highest number of that date; 0 if there is none. */
+    static int highest(Path outbox, LocalDate date) throws IOException {
+        return list(outbox).stream()
                 .flatMapToInt(path -> numberOn(date, path).stream())
                 .max()
                 .orElse(0);
-        return new RunId(date, highest + 1);
     }
 
     private static OptionalInt numberOn(LocalDate date, Path path) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import bandwright.pipeline.Flow;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.RunId;
+import bandwright.pipeline.past.Memory;
 import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.Outputs;
 import bandwright.rules.Rulebook;
@@ -50,7 +51,7 @@ final class IndexInBrowserTest {
         List<Path> orders = List.of(SAMPLE.resolve("web-shop.csv"), SAMPLE.resolve("weekend-orders.xlsx"));
         Flow.Request asked = new Flow.Request(orders, SAMPLE.resolve("artwork"), Optional.empty());
         Rulebook rules = Rulebook.read(Optional.empty());
-        Run run = Flow.decide(new RunId(LocalDate.of(2026, 3, 2), 1), asked, rules, stage -> {});
+        Run run = Flow.decide(new RunId(LocalDate.of(2026, 3, 2), 1), asked, rules, Memory.NOTHING, stage -> {});
         OutFile index = Outputs.files(run, rules, folder).stream()
                 .filter(file -> file.name().equals("index.html"))
                 .findFirst()

@@ -49,7 +49,7 @@ final class MainTest {
                 .contains("2026-03-02-1")
                 .contains("1 held");
         assertThat(err.toString()).isEmpty();
-        assertThat(names(folder.resolve("outbox"))).containsExactly("2026-03-02-1", "ledger.lock");
+        assertThat(names(folder.resolve("outbox"))).containsExactly("2026-03-02-1", "ledger.db", "ledger.lock");
         assertThat(names(folder.resolve("outbox/2026-03-02-1")))
                 .contains("held.xlsx", "orders.xlsx", "run.json", "sheets");
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.pipeline.match.TestShop;
+import bandwright.pipeline.owed.OwedLine;
 import bandwright.pipeline.size.Sizing;
 import bandwright.pipeline.size.Unit;
 import bandwright.rules.blanks.Form;
@@ -15,6 +16,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -191,7 +193,8 @@ class LoadingTest {
     }
 
     private List<Unit> units(List<MatchedLine> lines) {
-        return Sizing.each(lines, shop.rules(), Optional.empty()).made();
+        return Sizing.each(lines.stream().map(OwedLine::whole).toList(), shop.rules(), Optional.empty(), Set.of())
+                .made();
     }
 
     private MatchedLine line(String order, String sku, String source, int quantity, LocalDate shipBy) {

@@ -24,7 +24,7 @@ final class KilledRun {
         List<OutFile> files = FILES.stream()
                 .map(name -> new OutFile(name, out -> write(out, name, moment)))
                 .toList();
-        outbox.publish(ID, files, folder -> {
+        outbox.publish(ID, files, new NoRecord(), folder -> {
             stopAt("read back", moment);
             return List.of();
         });

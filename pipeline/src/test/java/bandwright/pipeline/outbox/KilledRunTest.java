@@ -28,7 +28,7 @@ class KilledRunTest {
         assertThat(outbox.resolve(KilledRun.ID.toString())).doesNotExist();
         try (Outbox next = open()) {
             assertThat(names()).containsExactly("ledger.lock");
-            assertThat(next.nextRun(KilledRun.ID.date())).isEqualTo(KilledRun.ID);
+            assertThat(next.nextRun(KilledRun.ID.date(), 0)).isEqualTo(KilledRun.ID);
         }
     }
 
@@ -40,7 +40,7 @@ class KilledRunTest {
             assertThat(outbox.resolve(KilledRun.ID.toString()).resolve(file)).hasSize(KilledRun.BYTES);
         }
         try (Outbox next = open()) {
-            assertThat(next.nextRun(KilledRun.ID.date())).isEqualTo(new RunId(KilledRun.ID.date(), 2));
+            assertThat(next.nextRun(KilledRun.ID.date(), 0)).isEqualTo(new RunId(KilledRun.ID.date(), 2));
             assertThat(names()).containsExactly("2026-03-02-1", "ledger.lock");
         }
     }
@@ -62,7 +62,7 @@ class KilledRunTest {
 
             Process other = process("opened", "2");
             assertThat(other.waitFor()).isNotZero();
-            assertThat(first.nextRun(KilledRun.ID.date())).isEqualTo(KilledRun.ID);
+            assertThat(first.nextRun(KilledRun.ID.date(), 0)).isEqualTo(KilledRun.ID);
         }
     }
 

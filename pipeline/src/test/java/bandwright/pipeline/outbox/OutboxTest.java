@@ -140,14 +140,14 @@ class OutboxTest {
         }
 
         try (Outbox outbox = open()) {
-            assertThat(outbox.nextRun(MONDAY)).isEqualTo(new RunId(MONDAY, 11));
-            assertThat(outbox.nextRun(MONDAY.plusDays(2))).isEqualTo(new RunId(MONDAY.plusDays(2), 1));
+            assertThat(outbox.nextRun(MONDAY, 0)).isEqualTo(new RunId(MONDAY, 11));
+            assertThat(outbox.nextRun(MONDAY.plusDays(2), 0)).isEqualTo(new RunId(MONDAY.plusDays(2), 1));
         }
     }
 
     @Test
     void peekingCreatesNothing() {
-        assertThat(Outbox.peek(outbox(), MONDAY)).isEqualTo(FIRST);
+        assertThat(Outbox.peek(outbox(), MONDAY, 0)).isEqualTo(FIRST);
         assertThat(outbox()).doesNotExist();
     }
 
@@ -205,7 +205,7 @@ class OutboxTest {
 
             assertThat(fault).hasMessageContaining("Another run");
             assertThat(said).hasSize(1);
-            assertThat(first.nextRun(MONDAY)).isEqualTo(FIRST);
+            assertThat(first.nextRun(MONDAY, 0)).isEqualTo(FIRST);
         }
     }
 
@@ -215,7 +215,7 @@ class OutboxTest {
 
         Outbox second = Outbox.open(outbox(), 3, line -> first.close());
 
-        assertThat(second.nextRun(MONDAY)).isEqualTo(FIRST);
+        assertThat(second.nextRun(MONDAY, 0)).isEqualTo(FIRST);
         second.close();
     }
 
@@ -248,6 +248,8 @@ class OutboxTest {
         assertThat(names()).containsExactly("ledger.lock");
     }
 
+    private static final RunRecord NO_RECORD = new NoRecord();
+
     private Path outbox() {
         return shop.resolve("outbox");
     }
@@ -258,7 +260,7 @@ class OutboxTest {
 
     private Path publish(List<OutFile> files, Check readBack) {
         try (Outbox outbox = open()) {
-            return outbox.publish(FIRST, files, readBack);
+            return outbox.publish(FIRST, files, NO_RECORD, readBack);
         }
     }
 

@@ -7,7 +7,9 @@ import bandwright.pipeline.Flow;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.intake.Inbox;
 import bandwright.pipeline.intake.InboxFault;
+import bandwright.pipeline.ledger.Ledger;
 import bandwright.pipeline.outbox.Outbox;
+import bandwright.pipeline.past.Memory;
 import bandwright.rules.Rulebook;
 import bandwright.rules.RulebookFaults;
 import java.awt.image.BufferedImage;
@@ -74,13 +76,16 @@ final class OutboxSampleTest {
         Rulebook rules = Rulebook.read(Optional.empty());
         Flow.Request asked = new Flow.Request(Inbox.files(List.of(INBOX)), INBOX.resolve("artwork"), Optional.empty());
         Path outbox = fresh.resolve("outbox");
-        try (Outbox place = Outbox.open(outbox, waiting -> {})) {
-            Run run = Flow.decide(place.nextRun(LocalDate.of(2026, 3, 2)), asked, rules, stage -> {});
+        try (Outbox place = Outbox.open(outbox, waiting -> {});
+                Ledger ledger = Ledger.open(outbox)) {
+            Run run =
+                    Flow.decide(place.nextRun(LocalDate.of(2026, 3, 2), 0), asked, rules, Memory.NOTHING, stage -> {});
             Files.move(
-                    Flow.publish(run, rules, place, stage -> {}),
+                    Flow.publish(run, rules, place, ledger, stage -> {}),
                     fresh.resolve(run.id().toString()));
         }
         Files.delete(outbox.resolve("ledger.lock"));
+        Files.delete(outbox.resolve(Ledger.FILE));
     }
 
     private void renew() throws IOException {

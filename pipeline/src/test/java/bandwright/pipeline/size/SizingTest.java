@@ -9,6 +9,7 @@ import bandwright.pipeline.held.Split;
 import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.pipeline.match.TestShop;
+import bandwright.pipeline.owed.OwedLine;
 import bandwright.rules.blanks.Form;
 import bandwright.rules.blanks.Material;
 import bandwright.rules.designs.Design;
@@ -20,7 +21,9 @@ import bandwright.rules.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -203,7 +206,7 @@ class SizingTest {
     }
 
     private Split<Unit> size(MatchedLine... lines) {
-        return Sizing.each(List.of(lines), shop.rules(), Optional.empty());
+        return Sizing.each(Stream.of(lines).map(OwedLine::whole).toList(), shop.rules(), Optional.empty(), Set.of());
     }
 
     private List<Unit> made(MatchedLine... lines) {

@@ -4,6 +4,7 @@ import bandwright.pipeline.RowFate;
 import bandwright.pipeline.RowFates;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.intake.OrderLine;
+import bandwright.pipeline.intake.RowSites;
 import bandwright.pipeline.rows.Row;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.orders.Sites;
@@ -51,11 +52,11 @@ record Slip(String site, String order, List<String> emptyWords, List<RowFate> ro
 
     /** The orders of which at least one piece is made, the most urgent first. */
     static List<Slip> of(Run run, Sites all) {
-        RowSites sites = new RowSites(run, all);
+        RowSites sites = new RowSites(run.orders().files(), all);
         Map<List<String>, List<RowFate>> orders = new LinkedHashMap<>();
         for (RowFate fate : RowFates.of(run)) {
             if (!fate.order().isEmpty()) {
-                orders.computeIfAbsent(List.of(sites.of(fate), fate.order()), key -> new ArrayList<>())
+                orders.computeIfAbsent(List.of(siteOf(fate, sites), fate.order()), key -> new ArrayList<>())
                         .add(fate);
             }
         }
@@ -68,6 +69,10 @@ record Slip(String site, String order, List<String> emptyWords, List<RowFate> ro
                 .filter(slip -> slip.rows.stream().anyMatch(row -> !row.units().isEmpty()))
                 .sorted(URGENT_FIRST)
                 .toList();
+    }
+
+    private static String siteOf(RowFate fate, RowSites sites) {
+        return fate.line().map(OrderLine::site).orElseGet(() -> sites.of(fate.row()));
     }
 
     boolean isComplete() {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bandwright.pipeline.Flow;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.RunId;
+import bandwright.pipeline.past.Memory;
 import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.thumb.Thumbnails;
 import bandwright.rules.Rulebook;
@@ -36,7 +37,7 @@ record Monday(Run run, Rulebook rules) {
         Path file = Files.writeString(folder.resolve("orders.csv"), HEAD + String.join("\n", orders) + "\n");
         Rulebook rules = Rulebook.read(tables);
         Flow.Request asked = new Flow.Request(List.of(file), artwork, Optional.empty());
-        Run run = Flow.decide(new RunId(LocalDate.of(2026, 3, 2), 1), asked, rules, stage -> {});
+        Run run = Flow.decide(new RunId(LocalDate.of(2026, 3, 2), 1), asked, rules, Memory.NOTHING, stage -> {});
         assertThat(run.held())
                 .extracting(held -> held.reason().message())
                 .as("held")

@@ -128,7 +128,17 @@ final class IndexPageTest {
                 run.orders().empty());
 
         String page = page(
-                new Run(run.id(), orders, run.units(), run.held(), run.skipped(), run.loads(), run.tiled()), FILES);
+                new Run(
+                        run.id(),
+                        orders,
+                        run.past(),
+                        run.owed(),
+                        run.units(),
+                        run.held(),
+                        run.skipped(),
+                        run.loads(),
+                        run.tiled()),
+                FILES);
 
         assertThat(page).contains("Files that could not be read: 1.", "tides.xlsx", "It has a password: take it off.");
     }

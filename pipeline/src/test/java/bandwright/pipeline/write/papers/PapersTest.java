@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bandwright.pipeline.Flow;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.RunId;
+import bandwright.pipeline.past.Memory;
 import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.Output;
@@ -66,7 +67,7 @@ final class PapersTest {
         Path file = Files.write(folder.resolve("orders.csv"), ORDERS.getBytes(StandardCharsets.UTF_8));
         Flow.Request asked =
                 new Flow.Request(List.of(file), Path.of("..", "inbox-sample", "artwork"), Optional.empty());
-        return Flow.decide(new RunId(LocalDate.of(2026, 3, 2), 1), asked, rules, stage -> {});
+        return Flow.decide(new RunId(LocalDate.of(2026, 3, 2), 1), asked, rules, Memory.NOTHING, stage -> {});
     }
 
     private byte[] bytes(Output output, Run run) throws IOException {

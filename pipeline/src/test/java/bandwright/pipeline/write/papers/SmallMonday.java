@@ -3,6 +3,7 @@ package bandwright.pipeline.write.papers;
 import bandwright.pipeline.Flow;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.RunId;
+import bandwright.pipeline.past.Memory;
 import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.Output;
 import bandwright.pipeline.write.thumb.Thumbnails;
@@ -51,7 +52,7 @@ public record SmallMonday(Path folder) {
         Path file = Files.write(folder.resolve("harbour.csv"), orders.getBytes(StandardCharsets.UTF_8));
         Flow.Request asked =
                 new Flow.Request(List.of(file), Path.of("..", "inbox-sample", "artwork"), Optional.empty());
-        Run run = Flow.decide(new RunId(LocalDate.of(2026, 3, 2), 1), asked, rules, stage -> {});
+        Run run = Flow.decide(new RunId(LocalDate.of(2026, 3, 2), 1), asked, rules, Memory.NOTHING, stage -> {});
         List<OutFile> files = output.apply(Thumbnails.of(run)).files(run, rules);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         files.get(0).body().writeTo(out);

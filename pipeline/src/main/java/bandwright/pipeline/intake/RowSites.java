@@ -1,9 +1,5 @@
-package bandwright.pipeline.write.slips;
+package bandwright.pipeline.intake;
 
-import bandwright.pipeline.RowFate;
-import bandwright.pipeline.Run;
-import bandwright.pipeline.intake.InboxFile;
-import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.rows.From;
 import bandwright.pipeline.rows.Row;
 import bandwright.rules.orders.OrderField;
@@ -19,22 +15,19 @@ import java.util.Optional;
  * Which site a row is of. A row that was held before it was understood has none of its own, yet it must reach the slip
  * of its order: its cell says the site, or its file does.
  */
-final class RowSites {
+public final class RowSites {
     private final List<Site> sites;
     private final Map<List<String>, String> files = new HashMap<>();
 
-    RowSites(Run run, Sites sites) {
+    public RowSites(List<InboxFile> read, Sites sites) {
         this.sites = sites.list();
-        for (InboxFile file : run.orders().files()) {
+        for (InboxFile file : read) {
             files.put(List.of(file.file(), file.sheet().orElse("")), file.site());
         }
     }
 
-    String of(RowFate fate) {
-        return fate.line().map(OrderLine::site).orElseGet(() -> of(fate.row()));
-    }
-
-    private String of(Row row) {
+    /** The site's name; empty where no site is known. */
+    public String of(Row row) {
         String cell = row.cell(OrderField.SITE).text().strip();
         if (cell.isEmpty()) {
             From from = row.from();
@@ -44,7 +37,7 @@ final class RowSites {
     }
 
     /** The words by which that site says nothing, such as "N/A". */
-    List<String> emptyWords(String site) {
+    public List<String> emptyWords(String site) {
         return find(site).or(() -> find("")).map(Site::emptyWords).orElse(List.of());
     }
 

@@ -1,0 +1,28 @@
+package bandwright.pipeline.ledger;
+
+import bandwright.pipeline.outbox.OutboxFault;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+
+/** What a person should hear when the ledger can't be used: damaged, the disk full or closed to writing, or else. */
+final class LedgerFaults {
+    private LedgerFaults() {}
+
+    static OutboxFault of(SQLException failure, Path file) {
+        String said = String.valueOf(failure.getMessage()).lines().findFirst().orElse("");
+        if (!(failure instanceof SQLiteException sqlite)) {
+            return OutboxFault.of(failure, "ledger-failed", file, said);
+        }
+        // An extended code's low byte is the code itself (SQLite, "Result and Error Codes").
+        SQLiteErrorCode code = SQLiteErrorCode.getErrorCode(sqlite.getResultCode().code & 0xFF);
+        return switch (code) {
+            case SQLITE_CORRUPT, SQLITE_NOTADB -> OutboxFault.of(failure, "ledger-damaged", file);
+            case SQLITE_FULL ->
+                OutboxFault.of(failure, "disk-full", file.toAbsolutePath().getParent());
+            case SQLITE_READONLY, SQLITE_CANTOPEN, SQLITE_PERM -> OutboxFault.of(failure, "ledger-closed", file);
+            default -> OutboxFault.of(failure, "ledger-failed", file, said);
+        };
+    }
+}

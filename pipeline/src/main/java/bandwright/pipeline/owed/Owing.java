@@ -1,0 +1,65 @@
+package bandwright.pipeline.owed;
+
+import bandwright.pipeline.held.HeldRow;
+import bandwright.pipeline.held.SkippedRow;
+import bandwright.pipeline.held.Split;
+import bandwright.pipeline.intake.Orders;
+import bandwright.pipeline.intake.RowSites;
+import bandwright.pipeline.match.MatchedLine;
+import bandwright.pipeline.past.OrderKey;
+import bandwright.pipeline.past.Past;
+import bandwright.rules.orders.Sites;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What is to be made of all that is stated: needed is the most that any one file states of an order; what was printed
+ * before is not printed again.
+ */
+public final class Owing {
+    private final Map<OrderKey, OrderRows> orders = new LinkedHashMap<>();
+
+    private Owing() {}
+
+    /** The orders that an inbox speaks of, so that somebody can look up what was made of them. */
+    public static Set<OrderKey> keys(Orders read, Sites sites) {
+        RowSites rowSites = new RowSites(read.files(), sites);
+        Set<OrderKey> keys = new LinkedHashSet<>();
+        read.lines().forEach(line -> keys.add(new OrderKey(line.site(), line.order())));
+        read.held().forEach(held -> keys.add(new OrderKey(rowSites.of(held.row()), held.order())));
+        read.skipped().forEach(skipped -> keys.add(new OrderKey(rowSites.of(skipped.row()), skipped.order())));
+        return keys;
+    }
+
+    /** Every piece of every row ends in exactly one of the lists. */
+    public static Owed each(Split<MatchedLine> matched, Orders read, Sites sites, Past past) {
+        Owing owing = new Owing();
+        RowSites rowSites = new RowSites(read.files(), sites);
+        for (MatchedLine line : matched.made()) {
+            OrderRows rows =
+                    owing.at(new OrderKey(line.line().site(), line.line().order()));
+            boolean isAdded = HeldOrigin.of(line.line().row()).isPresent();
+            (isAdded ? rows.added : rows.stated).add(line);
+        }
+        for (HeldRow held : read.held()) {
+            owing.at(new OrderKey(rowSites.of(held.row()), held.order())).held.add(held);
+        }
+        for (HeldRow held : matched.held()) {
+            owing.at(new OrderKey(rowSites.of(held.row()), held.order())).held.add(held);
+        }
+        for (SkippedRow skipped : read.skipped()) {
+            owing.at(new OrderKey(rowSites.of(skipped.row()), skipped.order()))
+                    .skipped
+                    .add(skipped);
+        }
+        Decisions decisions = new Decisions(matched.made());
+        owing.orders.forEach((key, rows) -> new OrderOwed(key, rows, past, decisions).decide());
+        return decisions.owed();
+    }
+
+    private OrderRows at(OrderKey key) {
+        return orders.computeIfAbsent(key, any -> new OrderRows());
+    }
+}

@@ -1,0 +1,33 @@
+package bandwright.pipeline.owed;
+
+import bandwright.pipeline.match.MatchedLine;
+import bandwright.pipeline.rows.From;
+import bandwright.pipeline.rows.Row;
+
+/** What is remembered of a row, so that it is known again. */
+public final class RowOrigin {
+    private RowOrigin() {}
+
+    /** file | sheet | row; of a held file's row, where it first was read. */
+    public static String of(Row row) {
+        return HeldOrigin.of(row).filter(origin -> !origin.isEmpty()).orElseGet(() -> {
+            From from = row.from();
+            return from.file() + " | " + from.sheet().orElse("") + " | " + from.row();
+        });
+    }
+
+    /** Whether it is a row of a held file. */
+    public static boolean isMended(Row row) {
+        return HeldOrigin.of(row).isPresent();
+    }
+
+    /** A digest of what it orders. */
+    public static String content(Row row) {
+        return RowContent.of(row);
+    }
+
+    /** What a line orders, for a person: MUG-11-W, tern, name: Ada. */
+    public static String words(MatchedLine line) {
+        return Slot.words(line);
+    }
+}
