@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bandwright.pipeline.Flow;
 import bandwright.pipeline.Run;
+import bandwright.pipeline.ledger.Ledger;
 import bandwright.pipeline.outbox.Outbox;
 import bandwright.rules.Rulebook;
 import bandwright.rules.RulebookFaults;
@@ -61,10 +62,11 @@ final class RandomInboxTest {
         Rulebook rules = Rulebook.read(Optional.empty());
         Flow.Request asked = new Flow.Request(List.of(inbox), WholeRun.SAMPLE.resolve("artwork"), Optional.empty());
 
-        try (Outbox outbox = Outbox.open(folder.resolve("outbox"), waiting -> {})) {
-            Run run = Flow.decide(outbox.nextRun(LocalDate.of(2026, 3, 2)), asked, rules, stage -> {});
+        try (Outbox outbox = Outbox.open(folder.resolve("outbox"), waiting -> {});
+                Ledger ledger = Ledger.open(folder.resolve("outbox"))) {
+            Run run = Flow.decide(outbox.nextRun(LocalDate.of(2026, 3, 2), 0), asked, rules, ledger, stage -> {});
             // Publishing reads every file back and compares its sums with the records'; a mismatch throws.
-            Path published = Flow.publish(run, rules, outbox, stage -> {});
+            Path published = Flow.publish(run, rules, outbox, ledger, stage -> {});
 
             int made = (int) run.units().stream()
                     .map(unit -> unit.matched().line().row().from())

@@ -10,6 +10,12 @@ record Commands(Terminal terminal) implements IFactory {
         if (kind == RunCommand.class) {
             return kind.cast(new RunCommand(terminal));
         }
+        if (kind == SpoiledCommand.class) {
+            return kind.cast(new SpoiledCommand(terminal));
+        }
+        if (kind == FindCommand.class) {
+            return kind.cast(new FindCommand(terminal));
+        }
         if (kind == DayText.class) {
             return kind.cast(new DayText());
         }

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.logging.Level;
 import java.util.logging.LogManager;
 import java.util.logging.Logger;
+import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -17,7 +18,7 @@ import picocli.CommandLine.Spec;
 /** The command line: parses, calls the flow, prints, and says by its exit code how it went. */
 @Command(
         name = "bandwright",
-        subcommands = RunCommand.class,
+        subcommands = {RunCommand.class, SpoiledCommand.class, FindCommand.class, GenerateCompletion.class},
         mixinStandardHelpOptions = true,
         version = "bandwright 0.1.0")
 public final class Main implements Runnable {

@@ -87,6 +87,7 @@ public final class Ledger implements Memory, AutoCloseable {
             // A journal beside the file works on network drives too, where a shared-memory log does not.
             statement.execute("PRAGMA journal_mode = DELETE");
             statement.execute("PRAGMA synchronous = FULL");
+            statement.execute("PRAGMA secure_delete = ON"); // what is forgotten is overwritten
             Schema.upgrade(opened, file, steps);
         } catch (IOException e) {
             throw OutboxFault.of(e, "ledger-failed", file, String.valueOf(e.getMessage()));

@@ -35,7 +35,7 @@ public final class PressChecklist implements Output {
 
     @Override
     public List<OutFile> files(Run run, Rulebook rules) {
-        if (run.loads().isEmpty()) {
+        if (run.loads().isEmpty() && run.owed().stops().isEmpty()) {
             return List.of();
         }
         return List.of(new OutFile(FILE, out -> write(run, rules, out)));
@@ -47,6 +47,11 @@ public final class PressChecklist implements Output {
         try (Pages pages = new Pages(run.id(), FILE, title, shop.name(), ListPaper.of(shop.unit()))) {
             pages.add(Text.of(title, Style.TITLE)).add(Gap.mm(1.5));
             pages.add(Text.of(total(run), Style.BODY)).add(Gap.mm(5));
+            StopList.write(pages, run.owed().stops());
+            if (run.loads().isEmpty()) {
+                pages.writeTo(out);
+                return;
+            }
             List<Series> all = Series.of(run.loads(), rules);
             Above above = new Above();
             BeforeStart.write(pages, all, above, rules);

@@ -34,6 +34,13 @@ record FirstSteps(Run run, Places places, ShipDates dates, Set<String> files) im
             step(html, "ask").link("#files", Words.say("index.unread", unread));
             end(html);
         }
+        if (!run.owed().stops().isEmpty()) {
+            step(html, "stop")
+                    .text(Words.say("index.stop-pieces", run.owed().stops().size()))
+                    .text(" ");
+            file(html, PressChecklist.FILE);
+            end(html);
+        }
         if (!run.held().isEmpty()) {
             step(html, "mend")
                     .link("#held", Words.say("index.mend-rows", run.held().size()))
