@@ -1,5 +1,6 @@
 package bandwright.pipeline;
 
+import bandwright.pipeline.allot.Allotting;
 import bandwright.pipeline.artwork.ArtworkShelf;
 import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.Split;
@@ -59,12 +60,13 @@ public final class Flow {
         Past past = memory.past(Owing.keys(orders, rules.sites()), Counted.on(rules));
         Owed owed = Owing.each(matched, orders, rules.sites(), past);
         Split<Unit> sized = Sizing.each(owed.lines(), rules, asked.paper(), past.ids());
+        Split<Unit> allotted = Allotting.each(sized.made(), rules, past);
         progress.accept(Stage.LOAD);
-        List<Load> loads = Loading.all(sized.made(), rules);
+        List<Load> loads = Loading.all(allotted.made(), rules);
         progress.accept(Stage.TILE);
         Tiled tiled = Tiling.all(loads, rules);
-        List<HeldRow> held = inRowOrder(owed.held(), sized.held());
-        return new Run(id, orders, past, owed, sized.made(), held, owed.skipped(), loads, tiled);
+        List<HeldRow> held = inRowOrder(owed.held(), sized.held(), allotted.held());
+        return new Run(id, orders, past, owed, allotted.made(), held, owed.skipped(), loads, tiled);
     }
 
     /** Whether the run has something that no earlier run had: else there is nothing to publish. */

@@ -19,6 +19,12 @@ final class WholeRun {
     /** The exit code of {@code bandwright} with these words, on a Java with these options. */
     static int bandwright(List<String> javaOptions, Map<String, String> environment, String... words)
             throws IOException, InterruptedException {
+        return start(javaOptions, environment, words).waitFor();
+    }
+
+    /** The same, not waited for. */
+    static Process start(List<String> javaOptions, Map<String, String> environment, String... words)
+            throws IOException {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(List.of("-Xmx512m", "-XX:+UseSerialGC", "-Djava.awt.headless=true"));
@@ -28,7 +34,7 @@ final class WholeRun {
         ProcessBuilder builder = new ProcessBuilder(command);
         builder.environment().putAll(environment);
         builder.redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD);
-        return builder.start().waitFor();
+        return builder.start();
     }
 
     /** Every file below a folder, by its name with slashes. */

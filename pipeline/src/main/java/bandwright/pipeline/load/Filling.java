@@ -1,6 +1,7 @@
 package bandwright.pipeline.load;
 
 import bandwright.pipeline.size.Unit;
+import bandwright.pipeline.size.Urgency;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;

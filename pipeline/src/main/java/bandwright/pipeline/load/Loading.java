@@ -1,6 +1,7 @@
 package bandwright.pipeline.load;
 
 import bandwright.pipeline.size.Unit;
+import bandwright.pipeline.size.Urgency;
 import bandwright.rules.Rulebook;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -3,6 +3,7 @@ package bandwright.pipeline.size;
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.rules.blanks.Band;
 import bandwright.rules.paper.PaperRoom;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 
@@ -29,5 +30,12 @@ public record Unit(
         if (rooms.isEmpty()) {
             throw new IllegalArgumentException("no paper takes " + id);
         }
+    }
+
+    /** The same with one more thing to know about it. */
+    public Unit noted(Note note) {
+        List<Note> more = new ArrayList<>(notes);
+        more.add(note);
+        return new Unit(id, matched, piece, band, transfer, rooms, ppi, more);
     }
 }

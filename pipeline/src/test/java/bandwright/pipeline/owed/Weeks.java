@@ -24,9 +24,18 @@ final class Weeks {
 
     private final Path folder;
     private int week;
+    private Optional<Path> tables = Optional.empty();
 
     Weeks(Path folder) {
         this.folder = folder;
+    }
+
+    /** Puts a table of the shop's own into its rulebook. */
+    Weeks table(String name, String text) throws IOException {
+        Path own = Files.createDirectories(folder.resolve("tables"));
+        Files.writeString(own.resolve(name), text);
+        tables = Optional.of(own);
+        return this;
     }
 
     Path outbox() {
@@ -50,7 +59,7 @@ final class Weeks {
     }
 
     private Run run(Path inbox) throws IOException, InboxFault, RulebookFaults {
-        Rulebook rules = Rulebook.read(Optional.empty());
+        Rulebook rules = Rulebook.read(tables);
         Flow.Request asked = new Flow.Request(Inbox.files(List.of(inbox)), ARTWORK, Optional.empty());
         LocalDate day = MONDAY.plusWeeks(week++);
         try (Outbox place = Outbox.open(outbox(), waiting -> {});

@@ -149,6 +149,33 @@ final class WeeksTest {
                 .containsExactly("skipped Q1 x1 already-made");
     }
 
+    @Test
+    void theShelfServesTheMostUrgentAndTheRestIsNoted() throws Exception {
+        weeks.table("stock.csv", "sku,counted_on,count\nMUG-11-W,2026-03-02,3\n");
+        String head = "Order,SKU,Design,Qty,Ship By\n";
+        Run first = weeks.run("a.csv", head + "Q1,MUG-11-W,tern,2,2026-03-09\nQ2,MUG-11-W,tern,2,2026-03-05\n");
+        assertThat(story(first)).containsExactly("made Q1-1-1", "made Q1-1-2", "made Q2-1-1", "made Q2-1-2");
+        assertThat(first.units())
+                .filteredOn(unit ->
+                        unit.notes().stream().anyMatch(note -> note.code().equals("stock")))
+                .extracting(unit -> unit.id())
+                .containsExactly("Q1-1-2");
+    }
+
+    @Test
+    void whereTheShopSaysSoWhatIsNotThereIsHeldAndMadeWhenItCame() throws Exception {
+        weeks.table("shop.csv", "key,value\nstock,hold\n")
+                .table("stock.csv", "sku,counted_on,count\nMUG-11-W,2026-03-01,3\n");
+        String orders = HEAD + "Q1,MUG-11-W,tern,2,\nQ2,MUG-11-W,tern,2,\n";
+        assertThat(story(weeks.run("a.csv", orders)))
+                .containsExactly("made Q1-1-1", "made Q1-1-2", "made Q2-1-1", "held Q2 x1 out-of-stock");
+        assertThat(story(weeks.run("a.csv", orders)))
+                .as("three were counted and three taken since")
+                .containsExactly("held Q2 x1 out-of-stock", "skipped Q1 x2 already-made", "skipped Q2 x1 already-made");
+        weeks.table("stock.csv", "sku,counted_on,count\nMUG-11-W,2026-03-14,9\n");
+        assertThat(story(weeks.run("a.csv", orders))).contains("made Q2-1-2");
+    }
+
     private static List<String> story(Run run) {
         return Weeks.story(run);
     }

@@ -1,6 +1,7 @@
 package bandwright.pipeline.write.picklist;
 
 import bandwright.pipeline.Run;
+import bandwright.pipeline.past.Past;
 import bandwright.pipeline.size.Unit;
 import bandwright.rules.Rulebook;
 import bandwright.rules.blanks.Blank;
@@ -26,13 +27,18 @@ record PickLine(Blank blank, StockNeed need) {
             pieces.merge(unit.matched().blank(), 1, Integer::sum);
         }
         return pieces.entrySet().stream()
-                .map(entry -> of(entry.getKey(), entry.getValue(), rules))
+                .map(entry -> of(entry.getKey(), entry.getValue(), rules, run.past()))
                 .sorted(SHELVES)
                 .toList();
     }
 
-    private static PickLine of(Blank blank, int pieces, Rulebook rules) {
+    private static PickLine of(Blank blank, int pieces, Rulebook rules, Past past) {
         int spares = Spares.of(pieces, rules.shop().spoilRate());
-        return new PickLine(blank, new StockNeed(pieces, spares, rules.stock().find(blank.sku())));
+        return new PickLine(
+                blank,
+                new StockNeed(
+                        pieces,
+                        spares,
+                        rules.stock().find(blank.sku()).map(count -> count.less(past.takenOf(blank.sku())))));
     }
 }
