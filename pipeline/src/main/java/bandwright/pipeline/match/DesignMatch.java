@@ -127,7 +127,7 @@ final class DesignMatch {
         if (takesTexts.computeIfAbsent(Names.fold(design.name()), name -> hasTexts(design))) {
             return Outcome.held(new NotYet(Later.TEXTS, design.name()));
         }
-        if (!isAllRound(design.placement(), blank)) {
+        if (hasTwoPictures(design, blank)) {
             return Outcome.held(new NotYet(Later.PLACEMENT, design.placement().word()));
         }
         return Outcome.made(picked);
@@ -137,8 +137,9 @@ final class DesignMatch {
         return !rules.texts().of(design.name()).isEmpty();
     }
 
-    /** On a flat blank every placement of one picture is the whole flat. */
-    private static boolean isAllRound(Placement placement, Blank blank) {
-        return placement == Placement.ALL_ROUND || (blank.form().isFlat() && placement != Placement.TWO_SIDED);
+    private static boolean hasTwoPictures(Design design, Blank blank) {
+        boolean isTwoSided =
+                design.placement() == Placement.TWO_SIDED && !blank.form().isFlat();
+        return isTwoSided && design.artwork2().isPresent();
     }
 }

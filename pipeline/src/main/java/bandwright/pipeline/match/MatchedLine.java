@@ -6,10 +6,16 @@ import bandwright.rules.blanks.Blank;
 import bandwright.rules.designs.Design;
 import bandwright.rules.heat.HeatSource;
 import bandwright.rules.heat.PressSetting;
+import java.util.List;
 
 /** An order line with everything that it names found in the rulebook and on the artwork shelf. */
 public record MatchedLine(
         OrderLine line, Blank blank, HeatSource source, PressSetting setting, Design design, ArtworkFile artwork) {
+    /** The pictures that the design places, the left one first. */
+    public List<ArtworkFile> artworks() {
+        return List.of(artwork);
+    }
+
     /** The same with another number of its line. */
     public MatchedLine numbered(String number) {
         return new MatchedLine(line.numbered(number), blank, source, setting, design, artwork);

@@ -2,12 +2,37 @@ package bandwright.pipeline.size;
 
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.rules.units.Box;
+import bandwright.rules.units.Length;
 import bandwright.rules.units.Rgb;
 
 /** One thing that is printed on a transfer, in the upright box of the picture as seen on the blank. */
 public sealed interface Layer {
+    /** What is printed of it. */
+    Box shown();
+
+    /** The same further right. */
+    Layer shifted(Length right);
+
+    /** The same, of which no more shows than that. */
+    Layer clipped(Box box);
+
     /** A flat colour. */
-    record Fill(Box box, Rgb colour) implements Layer {}
+    record Fill(Box box, Rgb colour) implements Layer {
+        @Override
+        public Box shown() {
+            return box;
+        }
+
+        @Override
+        public Layer shifted(Length right) {
+            return new Fill(box.shifted(right, Length.ZERO), colour);
+        }
+
+        @Override
+        public Layer clipped(Box to) {
+            return new Fill(to, colour);
+        }
+    }
 
     /**
      * A picture.
@@ -15,5 +40,20 @@ public sealed interface Layer {
      * @param place where the whole picture would lie, cropped parts too
      * @param clip what is printed of it
      */
-    record Picture(ArtworkFile artwork, Box place, Box clip) implements Layer {}
+    record Picture(ArtworkFile artwork, Box place, Box clip) implements Layer {
+        @Override
+        public Box shown() {
+            return clip;
+        }
+
+        @Override
+        public Layer shifted(Length right) {
+            return new Picture(artwork, place.shifted(right, Length.ZERO), clip.shifted(right, Length.ZERO));
+        }
+
+        @Override
+        public Layer clipped(Box to) {
+            return new Picture(artwork, place, to);
+        }
+    }
 }

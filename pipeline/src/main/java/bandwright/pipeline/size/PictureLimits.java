@@ -1,11 +1,14 @@
 package bandwright.pipeline.size;
 
 import bandwright.pipeline.match.MatchedLine;
+import bandwright.pipeline.size.PrintedPicture.PlacedPicture;
 import bandwright.rules.Shop;
 import bandwright.rules.units.Length;
 import bandwright.rules.words.Words;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -16,8 +19,9 @@ record PictureLimits(Shop shop) {
     /** Shares are quotients in binary: 1 - 0.85 is a hair more than 0.15. */
     private static final double HAIR = 1e-9;
 
-    Optional<SizeReason> hold(MatchedLine line, PictureFit fit) {
-        String picture = line.artwork().name();
+    Optional<SizeReason> hold(MatchedLine line, PlacedPicture placed) {
+        PictureFit fit = placed.fit();
+        String picture = placed.artwork().name();
         String sku = line.blank().sku();
         if (fit.ppi() < shop.ppiHold()) {
             return Optional.of(new SizeReason.PpiLow(
@@ -37,7 +41,14 @@ record PictureLimits(Shop shop) {
         return Optional.empty();
     }
 
-    List<Note> notes(PictureFit fit) {
+    /** Each kind of note once, of the first picture that asks for it. */
+    List<Note> notes(List<PlacedPicture> fits) {
+        Map<String, Note> notes = new LinkedHashMap<>();
+        fits.forEach(placed -> notes(placed.fit()).forEach(note -> notes.putIfAbsent(note.code(), note)));
+        return List.copyOf(notes.values());
+    }
+
+    private List<Note> notes(PictureFit fit) {
         List<Note> notes = new ArrayList<>();
         if (fit.ppi() < shop.ppiNote()) {
             String needed = pixels(fit, shop.ppiNote());

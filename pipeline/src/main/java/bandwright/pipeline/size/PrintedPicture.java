@@ -8,28 +8,69 @@ import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * What is printed on a band: a design's picture all round it, its background, and at the right end the overlap, where
- * the first millimetres come again. A tumbler of 230 mm with 2 mm of overlap gets a transfer of 232 mm, the last 2 mm of
- * which show what the first 2 mm show.
+ * What is printed on a band: a design's picture in each of its boxes, their background, and at the right end the overlap,
+ * where the first millimetres come again. A tumbler of 230 mm with 2 mm of overlap gets a transfer of 232 mm, the last 2
+ * mm of which show what the first 2 mm show.
+ *
+ * @param fits how each picture lies in its box, the left one first
  */
-record PrintedPicture(Transfer transfer, PictureFit fit) {
-    static PrintedPicture of(Band band, Design design, ArtworkFile artwork) {
-        Box wrap = Box.of(band.around(), band.printHeight());
+record PrintedPicture(Transfer transfer, List<PlacedPicture> fits) {
+    /** A picture and how it lies. */
+    record PlacedPicture(ArtworkFile artwork, PictureFit fit) {}
+
+    PrintedPicture {
+        fits = List.copyOf(fits);
+    }
+
+    /** Pixels an inch on the blank, of the picture that has the fewest. */
+    int ppi() {
+        return fits.stream().mapToInt(placed -> placed.fit().ppi()).min().orElseThrow();
+    }
+
+    /**
+     * @param boxes where pictures stand, at least one
+     * @param artworks the first box's picture, the second's; the last stands in all that follow
+     */
+    static PrintedPicture of(Band band, Design design, List<Box> boxes, List<ArtworkFile> artworks) {
         Box printed = Box.of(band.printWidth(), band.printHeight());
-        PictureFit fit = PictureFit.of(design, artwork, wrap);
+        List<PlacedPicture> fits = new ArrayList<>();
         List<Layer> layers = new ArrayList<>();
-        if (design.fit() == Fit.CONTAIN) {
-            design.background().ifPresent(colour -> layers.add(new Layer.Fill(printed, colour)));
+        for (Box box : boxes) {
+            ArtworkFile artwork = artworks.get(Math.min(fits.size(), artworks.size() - 1));
+            PictureFit fit = PictureFit.of(design, artwork, box);
+            fits.add(new PlacedPicture(artwork, fit));
+            if (design.fit() == Fit.CONTAIN) {
+                design.background().ifPresent(colour -> layers.add(new Layer.Fill(ground(box, band), colour)));
+            }
+            layers.add(new Layer.Picture(artwork, fit.place(), shared(fit.place(), box)));
         }
-        Box shown = shared(fit.place(), wrap);
-        layers.add(new Layer.Picture(artwork, fit.place(), shown));
-        Box again = shared(shown.shifted(band.around(), Length.ZERO), printed);
-        if (again.width().isPositive()) {
-            layers.add(new Layer.Picture(artwork, fit.place().shifted(band.around(), Length.ZERO), again));
-        }
-        return new PrintedPicture(new Transfer(printed.width(), printed.height(), layers), fit);
+        List<Layer> all = new ArrayList<>(layers);
+        layers.stream()
+                .filter(layer -> !layer.shown().right().longerThan(band.around()))
+                .flatMap(layer -> again(layer, band, printed).stream())
+                .forEach(all::add);
+        return new PrintedPicture(new Transfer(printed.width(), printed.height(), all), fits);
+    }
+
+    /** A background all round goes on under the overlap in one piece: two would show a hairline where they meet. */
+    private static Box ground(Box box, Band band) {
+        boolean isAllRound = box.width().equals(band.around());
+        return isAllRound ? new Box(box.x(), box.y(), band.printWidth(), box.height()) : box;
+    }
+
+    /** What of a layer shows in the overlap, one turn further right. */
+    private static Optional<Layer> again(Layer layer, Band band, Box printed) {
+        Box overlap = new Box(band.around(), Length.ZERO, band.overlap(), printed.height());
+        Layer shifted = layer.shifted(band.around());
+        Box shows = shared(shifted.shown(), overlap);
+        return Stream.of(shows)
+                .filter(box -> box.width().isPositive() && box.height().isPositive())
+                .map(shifted::clipped)
+                .findFirst();
     }
 
     /** What two boxes have in common; without width or height where they do not meet. */

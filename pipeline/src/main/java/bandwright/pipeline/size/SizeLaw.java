@@ -1,5 +1,6 @@
 package bandwright.pipeline.size;
 
+import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.held.Outcome;
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.pipeline.size.SizeReason.NotYet;
@@ -8,12 +9,14 @@ import bandwright.rules.Rulebook;
 import bandwright.rules.blanks.Band;
 import bandwright.rules.blanks.BandLaw;
 import bandwright.rules.blanks.BandLimit;
+import bandwright.rules.blanks.PlacementLaw;
 import bandwright.rules.heat.HeatKind;
 import bandwright.rules.paper.ColourBy;
 import bandwright.rules.paper.FlagLaw;
 import bandwright.rules.paper.PaperChoice;
 import bandwright.rules.paper.PaperRoom;
 import bandwright.rules.paper.Printer;
+import bandwright.rules.units.Box;
 import bandwright.rules.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,8 +39,8 @@ final class SizeLaw {
 
     Outcome<Sized> of(MatchedLine line) {
         return band(line).then(band -> picture(line, band).then(printed -> rooms(line, printed)
-                .then(rooms -> Outcome.made(new Sized(
-                        band, printed.transfer(), rooms, printed.fit().ppi(), notes(line, band, printed.fit()))))));
+                .then(rooms -> Outcome.made(
+                        new Sized(band, printed.transfer(), rooms, printed.ppi(), notes(line, band, printed))))));
     }
 
     private static Outcome<Band> band(MatchedLine line) {
@@ -51,14 +54,30 @@ final class SizeLaw {
     }
 
     private Outcome<PrintedPicture> picture(MatchedLine line, Band band) {
-        int width = line.artwork().shownWidth();
-        int height = line.artwork().shownHeight();
-        if (Math.max(width, height) / Math.max(1, Math.min(width, height)) >= SLIMMEST) {
-            return Outcome.held(new SizeReason.TooSlim(line.artwork().name(), width, height));
+        List<Box> boxes = PlacementLaw.boxes(
+                line.design().placement(), band, line.blank().form().isFlat());
+        if (boxes.isEmpty()) {
+            return Outcome.held(
+                    new SizeReason.BandEmpty(line.blank().sku(), line.source().id()));
         }
-        PrintedPicture printed = PrintedPicture.of(band, line.design(), line.artwork());
-        Optional<SizeReason> hold = limits.hold(line, printed.fit());
+        Optional<SizeReason> slim = line.artworks().stream()
+                .filter(SizeLaw::isSlim)
+                .map(file -> (SizeReason) new SizeReason.TooSlim(file.name(), file.shownWidth(), file.shownHeight()))
+                .findFirst();
+        if (slim.isPresent()) {
+            return Outcome.held(slim.get());
+        }
+        PrintedPicture printed = PrintedPicture.of(band, line.design(), boxes, line.artworks());
+        Optional<SizeReason> hold = printed.fits().stream()
+                .flatMap(placed -> limits.hold(line, placed).stream())
+                .findFirst();
         return hold.isPresent() ? Outcome.held(hold.get()) : Outcome.made(printed);
+    }
+
+    private static boolean isSlim(ArtworkFile artwork) {
+        int width = artwork.shownWidth();
+        int height = artwork.shownHeight();
+        return Math.max(width, height) / Math.max(1, Math.min(width, height)) >= SLIMMEST;
     }
 
     private Outcome<List<PaperRoom>> rooms(MatchedLine line, PrintedPicture printed) {
@@ -80,8 +99,8 @@ final class SizeLaw {
                 : Outcome.made(answer.rooms());
     }
 
-    private List<Note> notes(MatchedLine line, Band band, PictureFit fit) {
-        List<Note> notes = new ArrayList<>(limits.notes(fit));
+    private List<Note> notes(MatchedLine line, Band band, PrintedPicture printed) {
+        List<Note> notes = new ArrayList<>(limits.notes(printed.fits()));
         for (BandLimit limit : band.limitedBy()) {
             notes.add(new Note("limited", limited(limit, line.source().kind())));
         }

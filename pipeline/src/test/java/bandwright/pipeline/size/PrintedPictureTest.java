@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.match.TestShop;
 import bandwright.rules.blanks.Band;
+import bandwright.rules.blanks.PlacementLaw;
 import bandwright.rules.designs.Design;
 import bandwright.rules.designs.Fit;
 import bandwright.rules.designs.Placement;
@@ -42,8 +43,8 @@ class PrintedPictureTest {
     @Test
     void aCroppedPictureIsRepeatedFromTheCutAndNotFromItsOwnEdge() {
         ArtworkFile wide = TestShop.artwork("choir.png", 400, 100);
-        Transfer transfer = PrintedPicture.of(band(2), design(Fit.COVER, Optional.empty()), wide)
-                .transfer();
+        Transfer transfer =
+                of(band(2), design(Fit.COVER, Optional.empty()), wide).transfer();
         // 400 mm wide, 100 cut off on both sides: the strip shows the picture from its 100th to its 102nd millimetre.
         assertThat(transfer.layers().get(1))
                 .isEqualTo(new Layer.Picture(wide, box(100, 0, 400, 100), box(200, 0, 2, 100)));
@@ -61,10 +62,35 @@ class PrintedPictureTest {
     @Test
     void aContainedPictureThatReachesTheSeamIsRepeated() {
         ArtworkFile banner = TestShop.artwork("choir.png", 400, 100);
-        Transfer transfer = PrintedPicture.of(band(2), design(Fit.CONTAIN, Optional.empty()), banner)
-                .transfer();
+        Transfer transfer =
+                of(band(2), design(Fit.CONTAIN, Optional.empty()), banner).transfer();
         assertThat(transfer.layers().get(1))
                 .isEqualTo(new Layer.Picture(banner, box(200, 25, 200, 50), box(200, 25, 2, 50)));
+    }
+
+    @Test
+    void twoSidesShowTwoPicturesUprightAndTheBandBetweenStaysWhite() {
+        Band mug = new Band(
+                Length.inches(8.25),
+                Length.inches(3.75),
+                Length.inches(10.25),
+                Length.ZERO,
+                Length.ZERO,
+                Length.ZERO,
+                List.of(),
+                Optional.empty());
+        ArtworkFile other = TestShop.artwork("choir.png", 100, 100);
+        Design design = TestShop.design("heron", "heron.png", Fit.COVER, Placement.TWO_SIDED, 50, 50, Optional.empty());
+        PrintedPicture printed = of(mug, design, SQUARE, other);
+        assertThat(printed.transfer().width()).isEqualTo(Length.inches(8.25));
+        assertThat(printed.fits())
+                .extracting(PrintedPicture.PlacedPicture::artwork)
+                .containsExactly(SQUARE, other);
+        // Common practice, no source: boxes of 79.375 mm, centred at 39.69 and 169.86 mm of the band.
+        assertThat(printed.transfer().layers())
+                .extracting(layer ->
+                        layer.shown().x().mm2() + " " + layer.shown().width().mm2())
+                .containsExactly("0.00 79.38", "130.18 79.38");
     }
 
     @Test
@@ -74,7 +100,11 @@ class PrintedPictureTest {
     }
 
     private static Transfer printed(double overlap, Fit fit, Optional<Rgb> background) {
-        return PrintedPicture.of(band(overlap), design(fit, background), SQUARE).transfer();
+        return of(band(overlap), design(fit, background), SQUARE).transfer();
+    }
+
+    private static PrintedPicture of(Band band, Design design, ArtworkFile... artworks) {
+        return PrintedPicture.of(band, design, PlacementLaw.boxes(design.placement(), band, false), List.of(artworks));
     }
 
     private static Design design(Fit fit, Optional<Rgb> background) {
