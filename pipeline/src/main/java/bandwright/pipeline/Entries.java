@@ -82,7 +82,7 @@ final class Entries {
                 unit.piece(),
                 piece.signature(),
                 unit.matched().blank().sku(),
-                RowOrigin.words(unit.matched()),
+                RowOrigin.words(unit.matched(), unit.texts()),
                 sheets.getOrDefault(unit.id(), ""),
                 loads.getOrDefault(unit.id(), 0),
                 piece.content(),

@@ -6,6 +6,7 @@ import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.Split;
 import bandwright.pipeline.intake.Intake;
 import bandwright.pipeline.intake.Orders;
+import bandwright.pipeline.intake.RowSites;
 import bandwright.pipeline.ledger.Ledger;
 import bandwright.pipeline.load.Load;
 import bandwright.pipeline.load.Loading;
@@ -18,6 +19,7 @@ import bandwright.pipeline.past.Memory;
 import bandwright.pipeline.past.Past;
 import bandwright.pipeline.size.Sizing;
 import bandwright.pipeline.size.Unit;
+import bandwright.pipeline.size.WholeOrders;
 import bandwright.pipeline.tile.Tiled;
 import bandwright.pipeline.tile.Tiling;
 import bandwright.pipeline.write.OutFile;
@@ -60,13 +62,15 @@ public final class Flow {
         Past past = memory.past(Owing.keys(orders, rules.sites()), Counted.on(rules));
         Owed owed = Owing.each(matched, orders, rules.sites(), past);
         Split<Unit> sized = Sizing.each(owed.lines(), rules, asked.paper(), past.ids());
-        Split<Unit> allotted = Allotting.each(sized.made(), rules, past);
+        Split<Unit> allotted = Allotting.each(sized, rules, past);
+        Split<Unit> whole = WholeOrders.of(
+                allotted, owed.held(), new RowSites(orders.files(), rules.sites()), rules.shop().incompleteOrder());
         progress.accept(Stage.LOAD);
-        List<Load> loads = Loading.all(allotted.made(), rules);
+        List<Load> loads = Loading.all(whole.made(), rules);
         progress.accept(Stage.TILE);
         Tiled tiled = Tiling.all(loads, rules);
-        List<HeldRow> held = inRowOrder(owed.held(), sized.held(), allotted.held());
-        return new Run(id, orders, past, owed, allotted.made(), held, owed.skipped(), loads, tiled);
+        List<HeldRow> held = inRowOrder(owed.held(), whole.held());
+        return new Run(id, orders, past, owed, whole.made(), held, owed.skipped(), loads, tiled);
     }
 
     /** Whether the run has something that no earlier run had: else there is nothing to publish. */

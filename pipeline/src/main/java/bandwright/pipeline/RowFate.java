@@ -41,7 +41,7 @@ public record RowFate(
 
     /** Pieces ordered; of a row that was never understood, those that its hold speaks of. */
     public int ordered() {
-        return line.map(OrderLine::quantity).orElseGet(() -> heldPieces() + skippedPieces());
+        return line.map(OrderLine::ordered).orElseGet(() -> heldPieces() + skippedPieces());
     }
 
     /** The order's number; empty where the row has none. */

@@ -1,5 +1,8 @@
 package bandwright.pipeline;
 
+import bandwright.pipeline.match.Piece;
+import bandwright.pipeline.intake.Wording;
+import bandwright.pipeline.intake.listing.Item;
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.artwork.Orientation;
 import bandwright.pipeline.held.HeldRow;
@@ -236,10 +239,11 @@ public final class GiftShop {
                 "1",
                 Optional.empty(),
                 Optional.empty(),
-                row.cell(OrderField.SKU).text(),
-                row.cell(OrderField.DESIGN).text(),
                 quantity,
-                texts,
+                List.of(Item.own(
+                        row.cell(OrderField.SKU).text(),
+                        row.cell(OrderField.DESIGN).text())),
+                new Wording("", texts, "", List.of()),
                 "",
                 false);
     }
@@ -252,8 +256,16 @@ public final class GiftShop {
         Band band = new Band(around, up, around, Length.ZERO, Length.ZERO, Length.ZERO, List.of(), Optional.empty());
         return new Unit(
                 line.order() + "-" + line.line() + "-" + piece,
-                new MatchedLine(line, blank, CLAMP, setting(), Design.ofArtwork("tern.jpg"), artwork),
+                new MatchedLine(
+                        line,
+                        blank,
+                        CLAMP,
+                        setting(),
+                        Design.ofArtwork("tern.jpg"),
+                        artwork,
+                        Piece.alike(line.quantity(), line.wording().columns())),
                 piece,
+                line.wording().columns(),
                 band,
                 new Transfer(around, up, List.of()),
                 List.of(ROOM),

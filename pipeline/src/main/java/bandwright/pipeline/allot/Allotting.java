@@ -35,12 +35,13 @@ public final class Allotting {
         this.past = past;
     }
 
-    /** Every unit, in its order, goes on, perhaps with a note, or is held. */
-    public static Split<Unit> each(List<Unit> units, Rulebook rules, Past past) {
+    /** Every unit, in its order, goes on, perhaps with a note, or is held; what was held before stays so. */
+    public static Split<Unit> each(Split<Unit> sized, Rulebook rules, Past past) {
         StockRule rule = rules.shop().stock();
         if (rule == StockRule.IGNORE) {
-            return new Split<>(units, List.of());
+            return sized;
         }
+        List<Unit> units = sized.made();
         Allotting allotting = new Allotting(rules, past);
         Map<String, Unit> wanting = new HashMap<>();
         units.stream()
@@ -66,7 +67,9 @@ public final class Allotting {
                         new Note("stock", Words.say("note.stock", blank.sku(), allotting.available(blank)))));
             }
         }
-        return new Split<>(made, List.copyOf(held.values()));
+        List<HeldRow> all = new ArrayList<>(sized.held());
+        all.addAll(held.values());
+        return new Split<>(made, all);
     }
 
     private boolean takes(Blank blank) {

@@ -14,6 +14,9 @@ public final class HeldFile {
     /** Behind the columns of the input sheet, in this order. */
     public static final List<String> COLUMNS = List.of("reason", "cure", FROM);
 
+    /** Before them, where a row has a question to the buyer. */
+    public static final String ASK = "ask";
+
     /** The hidden sheet with what a cell's list offers; it orders nothing. */
     public static final String CHOICES = "choices";
 
@@ -26,6 +29,6 @@ public final class HeldFile {
 
     /** Whether the header is one of ours. */
     public static boolean isOwn(String header) {
-        return COLUMNS.stream().anyMatch(own -> Names.same(own, header));
+        return Names.same(ASK, header) || COLUMNS.stream().anyMatch(own -> Names.same(own, header));
     }
 }

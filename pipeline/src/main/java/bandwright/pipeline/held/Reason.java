@@ -1,6 +1,7 @@
 package bandwright.pipeline.held;
 
 import bandwright.rules.orders.OrderField;
+import java.util.Optional;
 
 /**
  * Why a row is set aside for a person, and what that person does about it. Each stage seals its own reasons in one
@@ -18,4 +19,9 @@ public interface Reason {
 
     /** What to do about it, in one line. */
     String cure();
+
+    /** What to ask the buyer, where nobody else knows the cure. */
+    default Optional<Question> question() {
+        return Optional.empty();
+    }
 }

@@ -1,5 +1,6 @@
 package bandwright.pipeline.intake;
 
+import bandwright.pipeline.held.HeldFile;
 import bandwright.pipeline.intake.format.Grid;
 import bandwright.pipeline.intake.format.GridRow;
 import bandwright.pipeline.rows.Cell;
@@ -7,6 +8,7 @@ import bandwright.pipeline.rows.Header;
 import bandwright.rules.orders.OrderColumns;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.orders.Site;
+import bandwright.rules.table.Names;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,7 +47,7 @@ final class HeaderSearch {
 
     /** Empty where the sheet is no orders. */
     Optional<Found> find(Grid grid, String file) {
-        Optional<Site> named = sites.findByFile(file);
+        Optional<Site> named = firstFile(grid).or(() -> Optional.of(file)).flatMap(sites::findByFile);
         if (named.isPresent()) {
             return find(grid, named.get());
         }
@@ -58,6 +60,31 @@ final class HeaderSearch {
             }
         }
         return best;
+    }
+
+    /** A sheet of a held file is of the site whose file its rows were first read in. */
+    private static Optional<String> firstFile(Grid grid) {
+        int from = -1;
+        for (GridRow row : grid.rows()) {
+            List<String> texts = row.cells().stream().map(Cell::text).toList();
+            if (from < 0 && row.number() > WITHIN) {
+                return Optional.empty();
+            }
+            if (from < 0 && HeldFile.has(texts)) {
+                from = column(texts, HeldFile.FROM);
+            } else if (from >= 0 && from < texts.size() && !texts.get(from).isBlank()) {
+                return Optional.of(texts.get(from).split(" \\|", 2)[0]);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static int column(List<String> texts, String header) {
+        int column = 0;
+        while (!Names.same(texts.get(column), header)) {
+            column++;
+        }
+        return column;
     }
 
     private static int size(Optional<Found> found) {

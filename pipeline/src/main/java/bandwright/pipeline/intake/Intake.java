@@ -27,7 +27,7 @@ public final class Intake {
     public static Orders read(List<Path> files, Rulebook rules) {
         SiteList sites = new SiteList(rules.sites());
         HeaderSearch headers = new HeaderSearch(rules.orderColumns(), sites);
-        return orders(OrderFile.read(files, headers), headers, new RowReading(sites, rules.shop()));
+        return orders(OrderFile.read(files, headers), headers, new RowReading(sites, rules));
     }
 
     private static Orders orders(List<OrderFile> files, HeaderSearch headers, RowReading reading) {
@@ -72,12 +72,13 @@ public final class Intake {
 
     private static void sheet(
             OrderFile file, Grid grid, HeaderSearch.Found found, RowReading reading, LineNumbers numbers, Piles piles) {
+        Continuation continuation = new Continuation(found.site());
         for (GridRow each : found.rows()) {
             Row row = new Row(new From(file.name(), grid.sheet(), each.number()), found.header(), each.cells());
             if (row.isEmpty() || isHeaderAgain(row)) {
                 piles.empty(row);
             } else {
-                piles.read(reading.read(row, found.site(), numbers));
+                piles.read(reading.read(continuation.joined(row), found.site(), numbers));
             }
         }
         int rows = found.rows().size();

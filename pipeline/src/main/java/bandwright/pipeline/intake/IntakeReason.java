@@ -1,5 +1,6 @@
 package bandwright.pipeline.intake;
 
+import bandwright.pipeline.held.Question;
 import bandwright.pipeline.held.Reason;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.words.Words;
@@ -7,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.NavigableSet;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Every way in which intake can hold a row. */
@@ -114,44 +116,26 @@ public sealed interface IntakeReason extends Reason {
         }
     }
 
-    /** Something that this program doesn't make yet; it is never made without it. */
-    record NotYet(What what) implements IntakeReason {
-        enum What {
-            PERSONALISATION,
-            PRODUCT,
-            APPROVAL;
-
-            private OrderField field() {
-                return switch (this) {
-                    case PERSONALISATION -> OrderField.PERSONALISATION;
-                    case PRODUCT -> OrderField.SKU;
-                    case APPROVAL -> OrderField.APPROVED;
-                };
-            }
-
-            private String key() {
-                return name().toLowerCase(Locale.ROOT);
-            }
-        }
-
+    /** The site's orders are made once the buyer says yes, and this one has no yes. */
+    record WaitingForApproval() implements IntakeReason {
         @Override
         public String code() {
-            return "not-yet";
+            return "waiting-for-approval";
         }
 
         @Override
         public OrderField field() {
-            return what.field();
+            return OrderField.APPROVED;
         }
 
         @Override
         public String message() {
-            return Words.say("held.not-yet." + what.key() + ".message");
+            return Words.say("held.waiting-for-approval.message");
         }
 
         @Override
-        public String cure() {
-            return Words.say("held.not-yet." + what.key() + ".cure");
+        public Optional<Question> question() {
+            return Optional.of(new Question("", Words.say("held.waiting-for-approval.ask")));
         }
     }
 }

@@ -1,15 +1,18 @@
 package bandwright.pipeline.intake;
 
+import bandwright.pipeline.intake.listing.Item;
 import bandwright.pipeline.rows.Row;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
-import java.util.SortedMap;
 
 /**
- * A row that orders something, understood: its cells as values, nothing looked up yet.
+ * A row that orders something, understood: two copies of a set of a tern mug and two lamp mugs are six pieces.
  *
  * @param line the line's own number, or its place among the order's rows in its file
- * @param texts by field of the design, as ordered
+ * @param quantity how many copies of its items
+ * @param items what one copy consists of; at least one of them is drinkware
+ * @param wording what is to be written on them, not read yet
  * @param heatSource the wish; empty = none
  */
 public record OrderLine(
@@ -19,15 +22,34 @@ public record OrderLine(
         String line,
         Optional<LocalDate> orderDate,
         Optional<LocalDate> shipBy,
-        String sku,
-        String design,
         int quantity,
-        SortedMap<String, String> texts,
+        List<Item> items,
+        Wording wording,
         String heatSource,
         boolean gift) {
+    public OrderLine {
+        items = List.copyOf(items);
+    }
+
+    /** Things in one copy, those that are no drinkware too: pieces are counted over the whole set. */
+    public int copySize() {
+        return items.stream().mapToInt(Item::count).sum();
+    }
+
+    /** Pieces to make. */
+    public int pieces() {
+        return quantity
+                * items.stream().filter(Item::isDrinkware).mapToInt(Item::count).sum();
+    }
+
+    /** Pieces that the row orders, those that are no drinkware too. */
+    public int ordered() {
+        return quantity * copySize();
+    }
+
     /** The same with another number of its line. */
     public OrderLine numbered(String number) {
         return new OrderLine(
-                row, site, order, number, orderDate, shipBy, sku, design, quantity, texts, heatSource, gift);
+                row, site, order, number, orderDate, shipBy, quantity, items, wording, heatSource, gift);
     }
 }

@@ -5,6 +5,7 @@ import bandwright.pipeline.held.SkippedRow;
 import bandwright.pipeline.rows.Row;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The piles that rows are laid on while the inbox is read. */
 final class Piles {
@@ -14,13 +15,15 @@ final class Piles {
     private final List<SkippedRow> skipped = new ArrayList<>();
     private final List<Row> empty = new ArrayList<>();
 
-    /** What a row that says something turned out to be. */
-    sealed interface Read {
-        record Line(OrderLine line) implements Read {}
+    /** What a row that says something turned out to be; a set of a mug and a booklet is a line and skipped in part. */
+    record Read(Optional<OrderLine> line, Optional<HeldRow> held, Optional<SkippedRow> skipped) {
+        static Read held(HeldRow row) {
+            return new Read(Optional.empty(), Optional.of(row), Optional.empty());
+        }
 
-        record Held(HeldRow row) implements Read {}
-
-        record Skipped(SkippedRow row) implements Read {}
+        static Read skipped(SkippedRow row) {
+            return new Read(Optional.empty(), Optional.empty(), Optional.of(row));
+        }
     }
 
     void file(InboxFile file) {
@@ -32,13 +35,9 @@ final class Piles {
     }
 
     void read(Read read) {
-        if (read instanceof Read.Line line) {
-            lines.add(line.line());
-        } else if (read instanceof Read.Held row) {
-            held.add(row.row());
-        } else if (read instanceof Read.Skipped row) {
-            skipped.add(row.row());
-        }
+        read.line().ifPresent(lines::add);
+        read.held().ifPresent(held::add);
+        read.skipped().ifPresent(skipped::add);
     }
 
     Orders orders() {

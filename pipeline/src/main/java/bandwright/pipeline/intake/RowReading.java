@@ -1,30 +1,34 @@
 package bandwright.pipeline.intake;
 
 import bandwright.pipeline.held.HeldRow;
+import bandwright.pipeline.held.Outcome;
 import bandwright.pipeline.held.SkippedRow;
+import bandwright.pipeline.intake.listing.Item;
+import bandwright.pipeline.intake.listing.Listings;
 import bandwright.pipeline.rows.Row;
+import bandwright.rules.Rulebook;
 import bandwright.rules.Shop;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.orders.Site;
 import bandwright.rules.orders.YesWords;
 import bandwright.rules.words.Words;
-import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 
 /**
  * Turns one filled row into an order line, or says why not. A cancelled order is skipped whatever else is wrong with
  * its row; of several faults the first in this order is named: a damaged number, the order, the quantity, the dates,
- * what this program doesn't make yet.
+ * the listing, the buyer's approval.
  */
 final class RowReading {
     private final SiteList sites;
     private final Shop shop;
+    private final Listings listings;
 
-    RowReading(SiteList sites, Shop shop) {
+    RowReading(SiteList sites, Rulebook rules) {
         this.sites = sites;
-        this.shop = shop;
+        this.shop = rules.shop();
+        this.listings = new Listings(rules);
     }
 
     Piles.Read read(Row row, Site fileSite, LineNumbers numbers) {
@@ -40,19 +44,48 @@ final class RowReading {
         String order = values.order();
         // Counted before anything is held or skipped, so that mending one row renames no other.
         String line = Integer.toString(numbers.next(site, order));
-        int pieces = values.quantity().orElse(0);
+        int copies = values.quantity().orElse(0);
         if (sites.isSkipped(values.site(), values.text(OrderField.STATUS))) {
             String message = Words.say("intake.cancelled", values.text(OrderField.STATUS));
-            return new Piles.Read.Skipped(new SkippedRow(values.row(), order, pieces, "cancelled", message));
+            return Piles.Read.skipped(new SkippedRow(values.row(), order, copies, "cancelled", message));
         }
-        Optional<IntakeReason> reason = values.findFault();
-        if (reason.isPresent()) {
-            return new Piles.Read.Held(new HeldRow(values.row(), order, pieces, reason.get()));
+        Optional<IntakeReason> fault = values.findFault();
+        if (fault.isPresent()) {
+            return Piles.Read.held(new HeldRow(values.row(), order, copies, fault.get()));
         }
-        return new Piles.Read.Line(line(values, site, line));
+        Outcome<List<Item>> items = listings.items(values.asked(site));
+        if (items instanceof Outcome.Held<List<Item>> held) {
+            return Piles.Read.held(new HeldRow(values.row(), order, copies, held.reason()));
+        }
+        return read(line(values, site, line, ((Outcome.Made<List<Item>>) items).value()), values);
     }
 
-    private static OrderLine line(RowValues values, String site, String counted) {
+    private static Piles.Read read(OrderLine line, RowValues values) {
+        Optional<SkippedRow> skipped = notDrinkware(line);
+        if (line.pieces() == 0) {
+            return new Piles.Read(Optional.empty(), Optional.empty(), skipped);
+        }
+        if (values.isWaitingForApproval()) {
+            HeldRow held =
+                    new HeldRow(line.row(), line.order(), line.pieces(), new IntakeReason.WaitingForApproval());
+            return new Piles.Read(Optional.empty(), Optional.of(held), skipped);
+        }
+        return new Piles.Read(Optional.of(line), Optional.empty(), skipped);
+    }
+
+    /** Those of its pieces that are a booklet or a tea towel. */
+    private static Optional<SkippedRow> notDrinkware(OrderLine line) {
+        Optional<Item> first =
+                line.items().stream().filter(item -> !item.isDrinkware()).findFirst();
+        return first.map(item -> new SkippedRow(
+                line.row(),
+                line.order(),
+                line.ordered() - line.pieces(),
+                "not-drinkware",
+                Words.say("intake.not-drinkware", item.productRow())));
+    }
+
+    private static OrderLine line(RowValues values, String site, String counted, List<Item> items) {
         String own = values.text(OrderField.LINE);
         return new OrderLine(
                 values.row(),
@@ -61,21 +94,10 @@ final class RowReading {
                 own.isEmpty() ? counted : own,
                 values.date(OrderField.ORDER_DATE).day(),
                 values.date(OrderField.SHIP_BY).day(),
-                values.text(OrderField.SKU),
-                values.text(OrderField.DESIGN),
                 values.quantity().orElseThrow(),
-                texts(values),
+                items,
+                values.wording(),
                 values.text(OrderField.HEAT_SOURCE),
                 YesWords.has(values.text(OrderField.GIFT)));
-    }
-
-    private static SortedMap<String, String> texts(RowValues values) {
-        SortedMap<String, String> texts = new TreeMap<>();
-        for (OrderField field : values.row().header().fields()) {
-            if (field.isText() && !values.text(field).isEmpty()) {
-                texts.put(field.textField(), values.text(field));
-            }
-        }
-        return Collections.unmodifiableSortedMap(texts);
     }
 }

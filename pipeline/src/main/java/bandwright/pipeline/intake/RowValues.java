@@ -1,5 +1,6 @@
 package bandwright.pipeline.intake;
 
+import bandwright.pipeline.intake.listing.Asked;
 import bandwright.pipeline.rows.Cell;
 import bandwright.pipeline.rows.Row;
 import bandwright.rules.orders.OrderField;
@@ -9,6 +10,8 @@ import bandwright.rules.table.Names;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
@@ -24,6 +27,10 @@ record RowValues(Row row, Site site, int maxQuantity) {
 
     /** The trimmed text; empty where the site has a word for that ("N/A"). */
     String text(OrderField field) {
+        return text(row, site, field);
+    }
+
+    static String text(Row row, Site site, OrderField field) {
         String text = row.cell(field).text().strip();
         boolean meansNothing = site.emptyWords().stream().anyMatch(word -> Names.same(word, text));
         return meansNothing ? "" : text;
@@ -53,8 +60,7 @@ record RowValues(Row row, Site site, int maxQuantity) {
                         this::missingOrder,
                         this::unclearQuantity,
                         () -> unclearDate(OrderField.ORDER_DATE),
-                        () -> unclearDate(OrderField.SHIP_BY),
-                        this::notYet)
+                        () -> unclearDate(OrderField.SHIP_BY))
                 .map(Supplier::get)
                 .flatMap(Optional::stream)
                 .findFirst();
@@ -86,15 +92,27 @@ record RowValues(Row row, Site site, int maxQuantity) {
                 : Optional.empty();
     }
 
-    private Optional<IntakeReason> notYet() {
-        if (!text(OrderField.PERSONALISATION).isEmpty()) {
-            return Optional.of(new IntakeReason.NotYet(IntakeReason.NotYet.What.PERSONALISATION));
+    /** Whether the site's orders wait for the buyer's yes, and the row has none. */
+    boolean isWaitingForApproval() {
+        return site.approval() && !YesWords.has(text(OrderField.APPROVED));
+    }
+
+    Asked asked(String siteName) {
+        return new Asked(
+                siteName,
+                text(OrderField.PRODUCT),
+                text(OrderField.VARIATION),
+                text(OrderField.SKU),
+                text(OrderField.DESIGN));
+    }
+
+    Wording wording() {
+        SortedMap<String, String> columns = new TreeMap<>();
+        for (OrderField field : row.header().fields()) {
+            if (field.isText() && !text(field).isEmpty()) {
+                columns.put(field.textField(), text(field));
+            }
         }
-        if (text(OrderField.SKU).isEmpty() && !text(OrderField.PRODUCT).isEmpty()) {
-            return Optional.of(new IntakeReason.NotYet(IntakeReason.NotYet.What.PRODUCT));
-        }
-        return site.approval() && !YesWords.has(text(OrderField.APPROVED))
-                ? Optional.of(new IntakeReason.NotYet(IntakeReason.NotYet.What.APPROVAL))
-                : Optional.empty();
+        return new Wording(text(OrderField.PERSONALISATION), columns, site.textSeparator(), site.emptyWords());
     }
 }

@@ -5,6 +5,7 @@ import bandwright.pipeline.artwork.ArtworkShelf;
 import bandwright.pipeline.artwork.Found;
 import bandwright.pipeline.held.Outcome;
 import bandwright.pipeline.intake.OrderLine;
+import bandwright.pipeline.intake.listing.Item;
 import bandwright.pipeline.match.MatchReason.NotYet;
 import bandwright.pipeline.match.MatchReason.NotYet.Later;
 import bandwright.rules.Rulebook;
@@ -30,21 +31,20 @@ final class DesignMatch {
     private final Rulebook rules;
     private final ArtworkShelf shelf;
     private final Map<String, Outcome<Picked>> byCell = new HashMap<>();
-    private final Map<String, Boolean> takesTexts = new HashMap<>();
 
     DesignMatch(Rulebook rules, ArtworkShelf shelf) {
         this.rules = rules;
         this.shelf = shelf;
     }
 
-    Outcome<Picked> forRow(OrderLine line, Blank blank, HeatSource source) {
-        List<Design> variants = rules.designs().variants(line.design());
+    Outcome<Picked> forRow(OrderLine line, Item item, Blank blank, HeatSource source) {
+        List<Design> variants = rules.designs().variants(item.design());
         Optional<Found> own = ofOrder(line);
         if (own.isPresent()) {
-            return picture(own.get(), line.design()).then(file -> withOwnPicture(variants, file, blank, source));
+            return picture(own.get(), item.design()).then(file -> withOwnPicture(variants, file, blank, source));
         }
         if (variants.isEmpty()) {
-            return byCell.computeIfAbsent(Names.fold(line.design()), cell -> ofFileName(line.design()));
+            return byCell.computeIfAbsent(Names.fold(item.design()), cell -> ofFileName(item.design()));
         }
         return ofDesign(variants, blank, source);
     }
@@ -124,17 +124,10 @@ final class DesignMatch {
     /** The pick, unless its design asks for what is not made yet. */
     private Outcome<Picked> sound(Picked picked, Blank blank) {
         Design design = picked.design();
-        if (takesTexts.computeIfAbsent(Names.fold(design.name()), name -> hasTexts(design))) {
-            return Outcome.held(new NotYet(Later.TEXTS, design.name()));
-        }
         if (hasTwoPictures(design, blank)) {
             return Outcome.held(new NotYet(Later.PLACEMENT, design.placement().word()));
         }
         return Outcome.made(picked);
-    }
-
-    private boolean hasTexts(Design design) {
-        return !rules.texts().of(design.name()).isEmpty();
     }
 
     private static boolean hasTwoPictures(Design design, Blank blank) {

@@ -206,7 +206,6 @@ public sealed interface MatchReason extends Reason {
         /** What a later edition brings. */
         enum Later {
             PICTURE_KIND,
-            TEXTS,
             PLACEMENT
         }
 
@@ -224,7 +223,6 @@ public sealed interface MatchReason extends Reason {
         public String message() {
             return switch (later) {
                 case PICTURE_KIND -> Words.say("match.not-yet.picture-kind", Quoted.of(about));
-                case TEXTS -> Words.say("match.not-yet.texts", Quoted.of(about));
                 case PLACEMENT -> Words.say("match.not-yet.placement", Quoted.of(about));
             };
         }
@@ -233,7 +231,6 @@ public sealed interface MatchReason extends Reason {
         public String cure() {
             return switch (later) {
                 case PICTURE_KIND -> Words.say("match.not-yet.picture-kind.cure");
-                case TEXTS -> Words.say("match.not-yet.texts.cure");
                 case PLACEMENT -> Words.say("match.not-yet.placement.cure");
             };
         }

@@ -8,9 +8,28 @@ import bandwright.rules.heat.HeatSource;
 import bandwright.rules.heat.PressSetting;
 import java.util.List;
 
-/** An order line with everything that it names found in the rulebook and on the artwork shelf. */
+/**
+ * One item of an order line with everything that it names found in the rulebook and on the artwork shelf. A row that
+ * orders a set is several of them.
+ *
+ * @param pieces those of the line's pieces that are of this item
+ */
 public record MatchedLine(
-        OrderLine line, Blank blank, HeatSource source, PressSetting setting, Design design, ArtworkFile artwork) {
+        OrderLine line,
+        Blank blank,
+        HeatSource source,
+        PressSetting setting,
+        Design design,
+        ArtworkFile artwork,
+        List<Piece> pieces) {
+    public MatchedLine {
+        pieces = List.copyOf(pieces);
+    }
+
+    MatchedLine with(List<Piece> others) {
+        return new MatchedLine(line, blank, source, setting, design, artwork, others);
+    }
+
     /** The pictures that the design places, the left one first. */
     public List<ArtworkFile> artworks() {
         return List.of(artwork);
@@ -18,6 +37,6 @@ public record MatchedLine(
 
     /** The same with another number of its line. */
     public MatchedLine numbered(String number) {
-        return new MatchedLine(line.numbered(number), blank, source, setting, design, artwork);
+        return new MatchedLine(line.numbered(number), blank, source, setting, design, artwork, pieces);
     }
 }

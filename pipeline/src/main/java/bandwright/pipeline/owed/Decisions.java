@@ -34,7 +34,7 @@ final class Decisions {
     }
 
     void make(Slot slot, String content, Optional<String> remakeOf) {
-        make(slot.line(), slot.line(), new OwedPiece(slot.piece(), slot.signature(), content, remakeOf));
+        make(slot.line(), slot.line(), new OwedPiece(slot.piece(), slot.texts(), slot.signature(), content, remakeOf));
     }
 
     /** @param line the matched line, perhaps with another number */

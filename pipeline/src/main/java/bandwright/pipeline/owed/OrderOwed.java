@@ -93,15 +93,20 @@ final class OrderOwed {
             Optional<PastPiece> remade =
                     takeSpoiled(slot.signature(), piece -> piece.content().equals(content));
             int number = remade.map(PastPiece::piece)
-                    .orElseGet(() -> free(line.line().line()));
-            OwedPiece piece = new OwedPiece(number, slot.signature(), content, remade.map(PastPiece::id));
+                    .orElseGet(() -> free(line.line().line(), slot.piece()));
+            OwedPiece piece = new OwedPiece(
+                    number, slot.texts(), slot.signature(), content, remade.map(PastPiece::id));
             added.add(piece);
             decisions.make(mended, line, piece);
         }
     }
 
-    private int free(String line) {
+    /** Its own number, or if that is given away the first that isn't. */
+    private int free(String line, int own) {
         Set<Integer> taken = numbers.computeIfAbsent(line, any -> new HashSet<>());
+        if (taken.add(own)) {
+            return own;
+        }
         int number = 1;
         while (!taken.add(number)) {
             number++;

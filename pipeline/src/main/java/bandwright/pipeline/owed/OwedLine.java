@@ -13,7 +13,12 @@ public record OwedLine(MatchedLine matched, List<OwedPiece> pieces) {
     /** A line of which nothing was made yet. */
     public static OwedLine whole(MatchedLine matched) {
         List<OwedPiece> pieces = Slot.of(matched).stream()
-                .map(slot -> new OwedPiece(slot.piece(), slot.signature(), RowContent.of(slot.row()), Optional.empty()))
+                .map(slot -> new OwedPiece(
+                        slot.piece(),
+                        slot.texts(),
+                        slot.signature(),
+                        RowContent.of(slot.row()),
+                        Optional.empty()))
                 .toList();
         return new OwedLine(matched, pieces);
     }

@@ -19,6 +19,8 @@ import java.util.Set;
  * before is not printed again.
  */
 public final class Owing {
+    private static final String CANCELLED = "cancelled";
+
     private final Map<OrderKey, OrderRows> orders = new LinkedHashMap<>();
 
     private Owing() {}
@@ -49,12 +51,16 @@ public final class Owing {
         for (HeldRow held : matched.held()) {
             owing.at(new OrderKey(rowSites.of(held.row()), held.order())).held.add(held);
         }
-        for (SkippedRow skipped : read.skipped()) {
-            owing.at(new OrderKey(rowSites.of(skipped.row()), skipped.order()))
-                    .skipped
-                    .add(skipped);
-        }
         Decisions decisions = new Decisions(matched.made());
+        for (SkippedRow skipped : read.skipped()) {
+            if (skipped.code().equals(CANCELLED)) {
+                owing.at(new OrderKey(rowSites.of(skipped.row()), skipped.order()))
+                        .skipped
+                        .add(skipped);
+            } else {
+                decisions.keep(skipped); // what is no drinkware was never printed
+            }
+        }
         owing.orders.forEach((key, rows) -> new OrderOwed(key, rows, past, decisions).decide());
         return decisions.owed();
     }

@@ -3,6 +3,7 @@ package bandwright.pipeline.owed;
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.pipeline.rows.From;
 import bandwright.pipeline.rows.Row;
+import java.util.SortedMap;
 
 /** What is remembered of a row, so that it is known again. */
 public final class RowOrigin {
@@ -26,8 +27,8 @@ public final class RowOrigin {
         return RowContent.of(row);
     }
 
-    /** What a line orders, for a person: MUG-11-W, tern, name: Ada. */
-    public static String words(MatchedLine line) {
-        return Slot.words(line);
+    /** What a piece is, for a person: MUG-11-W, tern, name: Ada. */
+    public static String words(MatchedLine line, SortedMap<String, String> texts) {
+        return Slot.words(line, texts);
     }
 }

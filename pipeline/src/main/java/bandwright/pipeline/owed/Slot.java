@@ -1,26 +1,29 @@
 package bandwright.pipeline.owed;
 
 import bandwright.pipeline.match.MatchedLine;
+import bandwright.pipeline.match.Piece;
 import bandwright.pipeline.past.PastPiece;
 import bandwright.pipeline.past.Signature;
 import bandwright.pipeline.rows.Row;
 import bandwright.rules.orders.OrderField;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
 
 /** One piece that a line orders. */
-record Slot(MatchedLine line, int piece, Signature signature) {
+record Slot(MatchedLine line, int piece, SortedMap<String, String> texts, Signature signature) {
     static List<Slot> of(MatchedLine line) {
+        Map<SortedMap<String, String>, Signature> signatures = new HashMap<>();
         List<Slot> slots = new ArrayList<>();
-        for (int piece = 1; piece <= line.line().quantity(); piece++) {
-            slots.add(new Slot(line, piece, signature(line)));
+        for (Piece piece : line.pieces()) {
+            Signature signature = signatures.computeIfAbsent(
+                    piece.texts(),
+                    texts -> Signature.of(line.blank().sku(), line.design().name(), texts));
+            slots.add(new Slot(line, piece.number(), piece.texts(), signature));
         }
         return slots;
-    }
-
-    private static Signature signature(MatchedLine line) {
-        return Signature.of(
-                line.blank().sku(), line.design().name(), line.line().texts());
     }
 
     Row row() {
@@ -38,16 +41,14 @@ record Slot(MatchedLine line, int piece, Signature signature) {
 
     /** What it is, for a person: MUG-11-W, tern, name: Ada. */
     String words() {
-        return words(line);
+        return words(line, texts);
     }
 
-    static String words(MatchedLine line) {
+    static String words(MatchedLine line, SortedMap<String, String> texts) {
         StringBuilder words =
                 new StringBuilder(line.blank().sku() + ", " + line.design().name());
-        line.line()
-                .texts()
-                .forEach((field, text) ->
-                        words.append(", ").append(field).append(": ").append(text));
+        texts.forEach(
+                (field, text) -> words.append(", ").append(field).append(": ").append(text));
         return words.toString();
     }
 
@@ -58,6 +59,6 @@ record Slot(MatchedLine line, int piece, Signature signature) {
         if (!isSameBlank) {
             return OrderField.SKU;
         }
-        return line.line().texts().isEmpty() ? OrderField.DESIGN : OrderField.PERSONALISATION;
+        return texts.isEmpty() ? OrderField.DESIGN : OrderField.PERSONALISATION;
     }
 }

@@ -5,6 +5,7 @@ import bandwright.rules.orders.OrderField;
 import bandwright.rules.paper.PaperRoom;
 import bandwright.rules.units.Length;
 import bandwright.rules.words.Words;
+import java.util.List;
 import java.util.Optional;
 
 /** Every way that size can hold a row: nothing to print on, a picture that does not suit the band, no paper that takes it. */
@@ -166,13 +167,45 @@ public sealed interface SizeReason extends Reason {
         }
     }
 
+    /**
+     * Sound itself, but other rows of its order are held, and the shop makes orders whole.
+     *
+     * @param rows where they stand
+     */
+    record OrderIncomplete(List<String> rows) implements SizeReason {
+        public OrderIncomplete {
+            rows = List.copyOf(rows);
+        }
+
+        @Override
+        public String code() {
+            return "order-incomplete";
+        }
+
+        @Override
+        public OrderField field() {
+            return OrderField.ORDER;
+        }
+
+        @Override
+        public String message() {
+            return Words.say("held.order-incomplete.message", String.join("; ", rows));
+        }
+
+        @Override
+        public String cure() {
+            return Words.say("held.order-incomplete.cure");
+        }
+    }
+
     /** Something that is understood but not made yet; it is never printed without it. */
     record NotYet(Later later, String about) implements SizeReason {
         /** What a later edition brings. */
         enum Later {
             CONE,
             ROLL,
-            COLOUR_PROFILE
+            COLOUR_PROFILE,
+            TEXTS
         }
 
         @Override
@@ -182,7 +215,7 @@ public sealed interface SizeReason extends Reason {
 
         @Override
         public OrderField field() {
-            return OrderField.SKU;
+            return later == Later.TEXTS ? OrderField.DESIGN : OrderField.SKU;
         }
 
         @Override
@@ -191,6 +224,7 @@ public sealed interface SizeReason extends Reason {
                 case CONE -> Words.say("size.not-yet.cone", about);
                 case ROLL -> Words.say("size.not-yet.roll", about);
                 case COLOUR_PROFILE -> Words.say("size.not-yet.colour-profile", about);
+                case TEXTS -> Words.say("size.not-yet.texts", about);
             };
         }
 
@@ -200,6 +234,7 @@ public sealed interface SizeReason extends Reason {
                 case CONE -> Words.say("size.not-yet.cone.cure");
                 case ROLL -> Words.say("size.not-yet.roll.cure");
                 case COLOUR_PROFILE -> Words.say("size.not-yet.colour-profile.cure", about);
+                case TEXTS -> Words.say("size.not-yet.texts.cure");
             };
         }
     }

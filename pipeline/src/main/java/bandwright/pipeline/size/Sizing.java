@@ -3,11 +3,13 @@ package bandwright.pipeline.size;
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.Outcome;
+import bandwright.pipeline.held.Reason;
 import bandwright.pipeline.held.Split;
 import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.pipeline.owed.OwedLine;
 import bandwright.pipeline.owed.OwedPiece;
+import bandwright.pipeline.rows.Row;
 import bandwright.rules.Rulebook;
 import bandwright.rules.blanks.Blank;
 import bandwright.rules.designs.Design;
@@ -15,11 +17,13 @@ import bandwright.rules.heat.HeatSource;
 import bandwright.rules.heat.PressSetting;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What gets printed for each piece: a row of two mugs with a heron becomes the units Q1042-1-1 and Q1042-1-2, which share
@@ -52,21 +56,56 @@ public final class Sizing {
         Sizing sizing = new Sizing(new SizeLaw(rules, paper), new UnitIds(takenIds));
         List<Unit> made = new ArrayList<>();
         List<HeldRow> held = new ArrayList<>();
-        for (OwedLine owed : lines) {
-            MatchedLine line = owed.matched();
-            Outcome<Sized> outcome = sizing.answers.computeIfAbsent(Alike.of(line), alike -> sizing.law.of(line));
-            if (outcome instanceof Outcome.Made<Sized> sized) {
-                sizing.addUnits(owed, sized.value(), made);
+        for (List<OwedLine> row : byRow(lines)) {
+            Optional<Reason> reason = row.stream().flatMap(sizing::whyNot).findFirst();
+            if (reason.isPresent()) {
+                held.add(held(row, reason.get()));
             } else {
-                OrderLine row = line.line();
-                held.add(new HeldRow(
-                        row.row(), row.order(), owed.pieces().size(), ((Outcome.Held<Sized>) outcome).reason()));
+                row.forEach(owed -> sizing.addUnits(owed, made));
             }
         }
         return new Split<>(made, held);
     }
 
-    private void addUnits(OwedLine owed, Sized sized, List<Unit> units) {
+    /** The items of one row lie together; a set is made whole or waits whole. */
+    private static List<List<OwedLine>> byRow(List<OwedLine> lines) {
+        Map<Row, List<OwedLine>> rows = new IdentityHashMap<>();
+        List<List<OwedLine>> inOrder = new ArrayList<>();
+        for (OwedLine owed : lines) {
+            rows.computeIfAbsent(owed.matched().line().row(), any -> {
+                        List<OwedLine> row = new ArrayList<>();
+                        inOrder.add(row);
+                        return row;
+                    })
+                    .add(owed);
+        }
+        return inOrder;
+    }
+
+    private static HeldRow held(List<OwedLine> row, Reason reason) {
+        OrderLine line = row.get(0).matched().line();
+        int pieces = row.stream().mapToInt(owed -> owed.pieces().size()).sum();
+        return new HeldRow(line.row(), line.order(), pieces, reason);
+    }
+
+    private Outcome<Sized> sized(MatchedLine line) {
+        return answers.computeIfAbsent(Alike.of(line), alike -> law.of(line));
+    }
+
+    /** What holds an item; last of all that its texts can't be set yet. */
+    private Stream<Reason> whyNot(OwedLine owed) {
+        if (sized(owed.matched()) instanceof Outcome.Held<Sized> held) {
+            return Stream.of(held.reason());
+        }
+        boolean hasTexts = owed.pieces().stream().anyMatch(piece -> !piece.texts().isEmpty());
+        return hasTexts
+                ? Stream.of(new SizeReason.NotYet(
+                        SizeReason.NotYet.Later.TEXTS, owed.matched().design().name()))
+                : Stream.of();
+    }
+
+    private void addUnits(OwedLine owed, List<Unit> units) {
+        Sized sized = ((Outcome.Made<Sized>) sized(owed.matched())).value();
         for (OwedPiece piece : owed.pieces()) {
             units.add(new Unit(
                     ids.next(
@@ -75,6 +114,7 @@ public final class Sizing {
                             piece.remakeOf().isPresent()),
                     owed.matched(),
                     piece.piece(),
+                    piece.texts(),
                     sized.band(),
                     sized.transfer(),
                     sized.rooms(),

@@ -4,14 +4,18 @@ import bandwright.pipeline.match.MatchedLine;
 import bandwright.rules.blanks.Band;
 import bandwright.rules.paper.PaperRoom;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * One piece of one blank with one design, heat source and text: what gets a transfer.
  *
  * @param id order-line-piece, unique for ever
  * @param piece counted from 1 over the row's whole set
+ * @param texts by field of its design, as ordered
  * @param rooms the papers that it may be printed on, the wanted ones first; never empty
  * @param ppi pixels an inch on the blank, the smaller of both directions; empty for vector artwork
  */
@@ -19,12 +23,14 @@ public record Unit(
         String id,
         MatchedLine matched,
         int piece,
+        SortedMap<String, String> texts,
         Band band,
         Transfer transfer,
         List<PaperRoom> rooms,
         OptionalInt ppi,
         List<Note> notes) {
     public Unit {
+        texts = Collections.unmodifiableSortedMap(new TreeMap<>(texts));
         rooms = List.copyOf(rooms);
         notes = List.copyOf(notes);
         if (rooms.isEmpty()) {

@@ -29,12 +29,12 @@ class IntakeTest {
         OrderLine line = onlyLine(HEADER + "0071, MUG-11-W ,heron,3,2 March 2026,New,Mug,,,Ada\n");
         assertThat(line.order()).isEqualTo("0071");
         assertThat(line.line()).isEqualTo("1");
-        assertThat(line.sku()).isEqualTo("MUG-11-W");
-        assertThat(line.design()).isEqualTo("heron");
+        assertThat(line.items().get(0).sku()).isEqualTo("MUG-11-W");
+        assertThat(line.items().get(0).design()).isEqualTo("heron");
         assertThat(line.quantity()).isEqualTo(3);
         assertThat(line.shipBy()).contains(LocalDate.of(2026, 3, 2));
         assertThat(line.orderDate()).isEmpty();
-        assertThat(line.texts()).containsExactly(java.util.Map.entry("name", "Ada"));
+        assertThat(line.wording().columns()).containsExactly(java.util.Map.entry("name", "Ada"));
         assertThat(line.gift()).isFalse();
     }
 
@@ -49,8 +49,7 @@ class IntakeTest {
                 "'Q1,MUG,heron,2.5,,,,,,'         | quantity-unclear  | '\"2.5\" is not a whole number from 1 to 500.'",
                 "'Q1,MUG,heron,1,02/03/2026,,,,,' | date-unclear      | '\"02/03/2026\" can be 3 February 2026 or 2 March 2026.'",
                 "'Q1,MUG,heron,1,soon,,,,,'       | date-unclear      | '\"soon\" is not a date.'",
-                "'Q1,MUG,heron,1,,,,For Ada,,'    | not-yet           | 'The row has a personalisation, which isn''t read yet.'",
-                "'Q1,,heron,1,,,Tern mug,,,'      | not-yet           | 'The row names a product without a SKU; products aren''t looked up yet.'",
+                "'Q1,,heron,1,,,Tern mug,,,'      | product-unknown   | 'products.csv has no row for \"Tern mug\".'",
             })
     void aRowThatIsUnclearIsHeldWithACure(String cells, String code, String message) throws Exception {
         HeldRow held = onlyHeld(HEADER + cells + "\n");
@@ -99,7 +98,7 @@ class IntakeTest {
                 .write(folder.resolve("a.xlsx"));
         Orders orders = Intake.read(List.of(file), TestRules.plain());
         assertThat(orders.lines())
-                .extracting(line -> line.order() + "-" + line.line() + line.sku())
+                .extracting(line -> line.order() + "-" + line.line() + line.items().get(0).sku())
                 .containsExactly("Q1-1A", "Q2-1A", "Q1-3C", "Q1-9D");
     }
 

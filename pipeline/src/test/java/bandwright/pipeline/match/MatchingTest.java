@@ -184,14 +184,6 @@ class MatchingTest {
                 .isEqualTo("oven");
     }
 
-    @Test
-    void aDesignThatTakesTextsWaits() throws IOException {
-        shop.texts.add(name("heron"));
-        HeldRow held = held(TestShop.line("Q1042", "MUG", "heron", 1));
-        assertThat(held.reason().code()).isEqualTo("not-yet");
-        assertThat(held.reason().message()).contains("heron");
-    }
-
     @ParameterizedTest
     @CsvSource({"MUG, OPPOSITE", "MUG, TWO_SIDED", "COASTER, OPPOSITE", "COASTER, TWO_SIDED"})
     void onePictureGoesIntoEveryPlacement(String sku, Placement placement) throws IOException {

@@ -1,5 +1,7 @@
 package bandwright.pipeline.match;
 
+import bandwright.pipeline.intake.Wording;
+import bandwright.pipeline.intake.listing.Item;
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.artwork.Orientation;
 import bandwright.pipeline.intake.OrderLine;
@@ -180,7 +182,14 @@ public final class TestShop {
 
     /** A line that is matched to those, whatever match would say. */
     public MatchedLine matched(OrderLine line, String sku, String source, Design design, ArtworkFile artwork) {
-        return new MatchedLine(line, blank(sku), source(source), setting(sku, source), design, artwork);
+        return new MatchedLine(
+                line,
+                blank(sku),
+                source(source),
+                setting(sku, source),
+                design,
+                artwork,
+                Piece.alike(line.quantity(), new TreeMap<>()));
     }
 
     public static Blank cylinder(
@@ -308,7 +317,7 @@ public final class TestShop {
         Header header = new Header(List.of("Order", "SKU", "Artwork"), columns());
         Row row = new Row(new From("weekend.csv", Optional.empty(), 2), header, List.of());
         return new OrderLine(
-                row, site, order, line, Optional.empty(), shipBy, sku, design, quantity, new TreeMap<>(), wish, false);
+                row, site, order, line, Optional.empty(), shipBy, quantity, List.of(Item.own(sku, design)), Wording.NONE, wish, false);
     }
 
     private static Map<OrderField, Integer> columns() {

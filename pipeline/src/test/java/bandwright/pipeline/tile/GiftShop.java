@@ -1,5 +1,8 @@
 package bandwright.pipeline.tile;
 
+import bandwright.pipeline.match.Piece;
+import bandwright.pipeline.intake.Wording;
+import bandwright.pipeline.intake.listing.Item;
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.artwork.Orientation;
 import bandwright.pipeline.intake.OrderLine;
@@ -200,7 +203,7 @@ final class GiftShop {
                 List.of(),
                 Optional.empty());
         Transfer transfer = new Transfer(size.width(), size.height(), List.of());
-        return new Unit(id, LINE, 1, band, transfer, rooms, OptionalInt.of(300), List.of());
+        return new Unit(id, LINE, 1, new TreeMap<>(), band, transfer, rooms, OptionalInt.of(300), List.of());
     }
 
     static Box mm(double width, double height) {
@@ -221,7 +224,7 @@ final class GiftShop {
     private static MatchedLine line() {
         Row row = new Row(new From("orders.csv", Optional.empty(), 2), new Header(List.of(), Map.of()), List.of());
         OrderLine line = new OrderLine(
-                row, "", "T1", "1", Optional.empty(), Optional.empty(), "MUG", "tern", 1, new TreeMap<>(), "", false);
+                row, "", "T1", "1", Optional.empty(), Optional.empty(), 1, List.of(Item.own("MUG", "tern")), Wording.NONE, "", false);
         Blank blank = new Blank(
                 "MUG",
                 List.of(),
@@ -249,6 +252,6 @@ final class GiftShop {
                 "");
         ArtworkFile artwork = new ArtworkFile(
                 "tern.jpg", Path.of("tern.jpg"), 1, ArtworkFile.Kind.JPEG, 100, 100, Orientation.TOP_LEFT);
-        return new MatchedLine(line, blank, CLAMP, SETTING, Design.ofArtwork("tern.jpg"), artwork);
+        return new MatchedLine(line, blank, CLAMP, SETTING, Design.ofArtwork("tern.jpg"), artwork, Piece.alike(1, new TreeMap<>()));
     }
 }

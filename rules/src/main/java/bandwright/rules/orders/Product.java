@@ -8,6 +8,7 @@ import java.util.SortedMap;
  * @param variation every pair must stand in the row's variation cell
  * @param blank a sku or alias; empty = not drinkware
  * @param texts fixed texts of the design's fields
+ * @param row its number in products.csv
  */
 public record Product(
         String site,
@@ -17,4 +18,5 @@ public record Product(
         String design,
         int count,
         SortedMap<String, String> texts,
-        String note) {}
+        String note,
+        int row) {}

@@ -29,7 +29,8 @@ public final class Products {
                 row.text("design"),
                 row.cell("count").integer(1, 10_000).orElse(1),
                 pairs(row.cell("texts")),
-                row.text("note"));
+                row.text("note"),
+                row.number());
     }
 
     private static SortedMap<String, String> pairs(Cell cell) {

@@ -104,7 +104,7 @@ final class Pieces {
                 unit.matched().blank().sku(),
                 unit.matched().blank().name(),
                 unit.matched().design().name())));
-        unit.matched().line().texts().forEach((field, text) -> what.add(Words.say("checklist.text", field, text)));
+        unit.texts().forEach((field, text) -> what.add(Words.say("checklist.text", field, text)));
         List<Block> words = new ArrayList<>(List.of(Text.of(String.join("  \u00b7  ", what), Style.BODY)));
         for (Note note : unit.notes()) {
             if (!note.code().equals("not-confirmed")) {

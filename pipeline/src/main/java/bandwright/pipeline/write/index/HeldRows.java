@@ -25,9 +25,15 @@ record HeldRows(List<HeldRow> rows) implements Section {
             html.open("li", "id", Places.anchorOfHeld(i)).line("h3", title(held));
             html.open("div").line("p", held.reason().message());
             html.line("p", held.reason().cure(), "class", "cure");
+            held.ask().ifPresent(question -> ask(html, question));
             html.line("p", place(held), "class", "soft").close("div").close("li");
         }
         html.close("ul");
+    }
+
+    private static void ask(Html html, String question) {
+        html.line("p", Words.say("index.ask-buyer"), "class", "soft");
+        html.line("p", question, "class", "question");
     }
 
     private static String title(HeldRow held) {

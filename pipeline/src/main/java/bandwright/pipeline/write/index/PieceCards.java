@@ -15,11 +15,23 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 
 /** What is made, order by order, earliest ship-by first: one card for the like pieces of a row. */
 record PieceCards(RunId run, List<Unit> units, Places places, Pictures pictures) implements Section {
     /** Rows whose pieces look alike are shown once. */
-    private record Alike(From row, Transfer transfer, List<Note> notes) {}
+    private record Alike(
+            From row, String sku, String design, SortedMap<String, String> texts, Transfer transfer, List<Note> notes) {
+        static Alike of(Unit unit) {
+            return new Alike(
+                    unit.matched().line().row().from(),
+                    unit.matched().blank().sku(),
+                    unit.matched().design().name(),
+                    unit.texts(),
+                    unit.transfer(),
+                    unit.notes());
+        }
+    }
 
     @Override
     public String name() {
@@ -69,8 +81,7 @@ record PieceCards(RunId run, List<Unit> units, Places places, Pictures pictures)
     private static Map<Alike, List<Unit>> alike(List<Unit> order) {
         Map<Alike, List<Unit>> alike = new LinkedHashMap<>();
         for (Unit unit : order) {
-            Alike key = new Alike(unit.matched().line().row().from(), unit.transfer(), unit.notes());
-            alike.computeIfAbsent(key, any -> new ArrayList<>()).add(unit);
+            alike.computeIfAbsent(Alike.of(unit), any -> new ArrayList<>()).add(unit);
         }
         return alike;
     }
@@ -83,7 +94,7 @@ record PieceCards(RunId run, List<Unit> units, Places places, Pictures pictures)
         pictures.piece(html, unit.transfer(), Words.say("index.picture", design, blank.sku()));
         html.open("div").line("p", Words.say("index.count", pieces.size(), blank.sku()), "class", "what");
         html.line("p", blank.name()).line("p", Words.say("index.design", design));
-        unit.matched().line().texts().forEach((field, text) -> html.line("p", Words.say("index.text", field, text)));
+        unit.texts().forEach((field, text) -> html.line("p", Words.say("index.text", field, text)));
         html.line("p", unit.matched().source().name());
         for (Note note : unit.notes()) {
             if (!note.code().equals("not-confirmed")) { // has a section of its own

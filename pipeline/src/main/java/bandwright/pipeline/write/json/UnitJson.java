@@ -54,7 +54,7 @@ final class UnitJson {
         json.text("blank", unit.matched().blank().sku());
         json.text("design", unit.matched().design().name());
         json.open("texts");
-        for (Map.Entry<String, String> text : line.texts().entrySet()) {
+        for (Map.Entry<String, String> text : unit.texts().entrySet()) {
             json.text(WrittenText.unicode(text.getKey()), text.getValue());
         }
         json.close();

@@ -127,18 +127,19 @@ public final class PackingSlips implements Output {
                 hasPrices ? List.of(TICK, COUNT, PICTURE, what, price) : List.of(TICK, COUNT, PICTURE, what);
         pages.table(Row.head(columns, heads(hasPrices)));
         for (RowFate row : slip.rows()) {
-            if (row.units().isEmpty()) {
-                continue;
+            String said = slip.text(row.row(), OrderField.PRICE);
+            for (List<Unit> alike : Slip.alike(row.units())) {
+                List<Block> cells = new ArrayList<>(List.of(
+                        Tick.small(),
+                        Text.right(Words.say("slips.count", alike.size()), Style.FIGURE),
+                        picture(alike.get(0)),
+                        piece(alike.get(0))));
+                if (hasPrices) {
+                    cells.add(Text.right(said, Style.BODY));
+                    said = ""; // it is the row's, whatever the row consists of
+                }
+                pages.add(Row.of(columns, cells));
             }
-            List<Block> cells = new ArrayList<>(List.of(
-                    Tick.small(),
-                    Text.right(Words.say("slips.count", row.units().size()), Style.FIGURE),
-                    picture(row.units().get(0)),
-                    piece(row.units().get(0))));
-            if (hasPrices) {
-                cells.add(Text.right(slip.text(row.row(), OrderField.PRICE), Style.BODY));
-            }
-            pages.add(Row.of(columns, cells));
         }
         pages.endTable().add(Gap.mm(6));
     }
@@ -164,9 +165,7 @@ public final class PackingSlips implements Output {
         List<Block> piece = new ArrayList<>();
         piece.add(Text.of(blank.sku() + "  " + blank.name(), Style.STRONG));
         piece.add(Text.of(Words.say("slips.design", unit.matched().design().name()), Style.BODY));
-        unit.matched()
-                .line()
-                .texts()
+        unit.texts()
                 .forEach((field, text) -> piece.add(Text.of(Words.say("slips.text", field, text), Style.BODY)));
         if (!blank.parts().isEmpty()) {
             piece.add(Text.of(Words.say("slips.parts", String.join(", ", blank.parts())), Style.BODY));

@@ -6,6 +6,7 @@ import bandwright.pipeline.Run;
 import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.intake.RowSites;
 import bandwright.pipeline.rows.Row;
+import bandwright.pipeline.size.Unit;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.orders.Sites;
 import bandwright.rules.orders.YesWords;
@@ -13,6 +14,7 @@ import bandwright.rules.table.Names;
 import bandwright.rules.table.NaturalOrder;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -73,6 +75,16 @@ record Slip(String site, String order, List<String> emptyWords, List<RowFate> ro
 
     private static String siteOf(RowFate fate, RowSites sites) {
         return fate.line().map(OrderLine::site).orElseGet(() -> sites.of(fate.row()));
+    }
+
+    /** The pieces of a row by what a packer can tell apart: a set has several kinds, and so have several names. */
+    static Collection<List<Unit>> alike(List<Unit> units) {
+        Map<List<Object>, List<Unit>> alike = new LinkedHashMap<>();
+        for (Unit unit : units) {
+            List<Object> kind = List.of(unit.matched().blank().sku(), unit.matched().design().name(), unit.texts());
+            alike.computeIfAbsent(kind, any -> new ArrayList<>()).add(unit);
+        }
+        return alike.values();
     }
 
     boolean isComplete() {

@@ -3,6 +3,7 @@ package bandwright.pipeline.write.workbook;
 import bandwright.pipeline.RowFate;
 import bandwright.pipeline.held.HeldFile;
 import bandwright.pipeline.held.HeldRow;
+import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.rows.Cell;
 import bandwright.pipeline.rows.From;
 import bandwright.pipeline.rows.Header;
@@ -20,14 +21,17 @@ import org.dhatim.fastexcel.Worksheet;
 /** The held rows of one input sheet: its own columns in its own order, then reason, cure and from. */
 final class HeldSheet {
     private final Header header;
-    /** Columns of the input sheet that are written; of a held file that was dropped again, not the three last. */
+    /** Columns of the input sheet that are written; of a held file that was dropped again, not its own last ones. */
     private final List<Integer> columns;
+    /** Whether any of its rows has a question to the buyer. */
+    private final boolean asks;
 
     private HeldSheet(List<RowFate> rows) {
         header = rows.get(0).row().header();
         int width = rows.stream()
                 .mapToInt(fate -> fate.row().cells().size())
                 .reduce(header.texts().size(), Math::max);
+        asks = rows.stream().anyMatch(fate -> !ask(fate).isEmpty());
         boolean isHeldFile = HeldFile.has(header.texts());
         columns = IntStream.range(0, width)
                 .filter(column -> !isHeldFile || !HeldFile.isOwn(headerText(column)))
@@ -55,6 +59,9 @@ final class HeldSheet {
     private List<String> headerTexts() {
         List<String> texts = new ArrayList<>();
         columns.forEach(column -> texts.add(headerText(column)));
+        if (asks) {
+            texts.add(HeldFile.ASK);
+        }
         texts.addAll(HeldFile.COLUMNS);
         return texts;
     }
@@ -62,6 +69,9 @@ final class HeldSheet {
     private List<String> texts(RowFate fate) {
         List<String> texts = new ArrayList<>();
         columns.forEach(column -> texts.add(cellText(fate, column)));
+        if (asks) {
+            texts.add(ask(fate));
+        }
         texts.add(joined(
                 fate,
                 held -> Words.say(
@@ -73,14 +83,34 @@ final class HeldSheet {
         return texts;
     }
 
+    private static String ask(RowFate fate) {
+        return String.join(
+                "\n",
+                fate.held().stream()
+                        .flatMap(held -> held.ask().stream())
+                        .distinct()
+                        .toList());
+    }
+
     /** The cell as it came; of a row that is made in part, the quantity is what is still to make. */
     private String cellText(RowFate fate, int column) {
         boolean isQuantity = header.find(OrderField.QUANTITY).equals(Optional.of(column));
-        if (isQuantity && fate.heldPieces() > 0 && fate.heldPieces() < fate.ordered()) {
-            return Integer.toString(fate.heldPieces());
+        int copies = copies(fate);
+        if (isQuantity && copies > 0 && copies < fate.line().map(OrderLine::quantity).orElse(0)) {
+            return Integer.toString(copies);
         }
         Cell cell = cell(fate, column);
         return cell.date().map(LocalDate::toString).orElse(cell.text());
+    }
+
+    /** How many copies of a set its held pieces are; begun ones count. */
+    private static int copies(RowFate fate) {
+        return fate.line()
+                .map(line -> {
+                    int inCopy = line.pieces() / line.quantity();
+                    return (fate.heldPieces() + inCopy - 1) / inCopy;
+                })
+                .orElse(0);
     }
 
     private static Cell cell(RowFate fate, int column) {

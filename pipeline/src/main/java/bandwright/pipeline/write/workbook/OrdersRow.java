@@ -17,6 +17,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -55,7 +56,7 @@ final class OrdersRow {
             case DESIGN ->
                 understood(
                         fate, OrderField.DESIGN, unit -> unit.matched().design().name());
-            case TEXTS -> fate.line().map(OrdersRow::texts).orElse("");
+            case TEXTS -> written(fate);
             case OUTCOME -> fate.end().word();
             case CODE -> notMade(fate, held -> held.reason().code(), SkippedRow::code);
             case REASON -> notMade(fate, held -> held.reason().message(), SkippedRow::message);
@@ -83,10 +84,21 @@ final class OrdersRow {
         return fate.row().cell(field).text();
     }
 
-    private static String texts(OrderLine line) {
-        return line.texts().entrySet().stream()
-                .map(text -> text.getKey() + ": " + text.getValue())
-                .collect(Collectors.joining(BETWEEN));
+    /** Those of the pieces that are made; of a row without one, the words of the row. */
+    private static String written(RowFate fate) {
+        if (!fate.units().isEmpty()) {
+            return distinct(fate.units().stream().flatMap(unit -> texts(unit.texts())));
+        }
+        return fate.line()
+                .map(OrderLine::wording)
+                .map(wording -> distinct(Stream.concat(
+                        Stream.of(wording.personalisation()).filter(text -> !text.isEmpty()),
+                        texts(wording.columns()))))
+                .orElse("");
+    }
+
+    private static Stream<String> texts(SortedMap<String, String> texts) {
+        return texts.entrySet().stream().map(text -> text.getKey() + ": " + text.getValue());
     }
 
     private static String notMade(

@@ -197,10 +197,9 @@ final class IndexPageTest {
                 line.line(),
                 line.orderDate(),
                 Optional.of(LocalDate.parse(day)),
-                line.sku(),
-                line.design(),
                 line.quantity(),
-                line.texts(),
+                line.items(),
+                line.wording(),
                 line.heatSource(),
                 line.gift());
     }

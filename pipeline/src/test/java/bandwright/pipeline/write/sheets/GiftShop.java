@@ -1,5 +1,8 @@
 package bandwright.pipeline.write.sheets;
 
+import bandwright.pipeline.match.Piece;
+import bandwright.pipeline.intake.Wording;
+import bandwright.pipeline.intake.listing.Item;
 import bandwright.pipeline.RunId;
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.intake.OrderLine;
@@ -149,6 +152,7 @@ public final class GiftShop {
                 id,
                 line(order, sku, design, transfer),
                 piece,
+                new TreeMap<>(),
                 band,
                 transfer,
                 List.of(room),
@@ -159,13 +163,13 @@ public final class GiftShop {
     private static MatchedLine line(String order, String sku, String design, Transfer transfer) {
         Row row = new Row(new From("weekend.csv", Optional.empty(), 2), new Header(List.of(), Map.of()), List.of());
         OrderLine line = new OrderLine(
-                row, "", order, "1", Optional.empty(), Optional.empty(), sku, design, 1, new TreeMap<>(), "", false);
+                row, "", order, "1", Optional.empty(), Optional.empty(), 1, List.of(Item.own(sku, design)), Wording.NONE, "", false);
         ArtworkFile artwork = transfer.layers().stream()
                 .filter(Layer.Picture.class::isInstance)
                 .map(layer -> ((Layer.Picture) layer).artwork())
                 .findFirst()
                 .orElseThrow();
-        return new MatchedLine(line, blank(sku), clamp(), setting(), Design.ofArtwork(design), artwork);
+        return new MatchedLine(line, blank(sku), clamp(), setting(), Design.ofArtwork(design), artwork, Piece.alike(1, new TreeMap<>()));
     }
 
     private static Blank blank(String sku) {
