@@ -237,26 +237,4 @@ class MatchingTest {
         ImageIO.write(new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB), "png", file.toFile());
     }
 
-    private static TextField name(String design) {
-        return new TextField(
-                design,
-                "name",
-                Optional.empty(),
-                Anchor.PICTURE,
-                10,
-                10,
-                80,
-                20,
-                1,
-                "sans",
-                Length.mm(10),
-                Length.mm(3),
-                new Rgb(0, 0, 0),
-                Align.CENTRE,
-                Optional.empty(),
-                OptionalInt.empty(),
-                true,
-                "",
-                "");
-    }
 }

@@ -1,0 +1,104 @@
+package bandwright.pipeline.ordered;
+
+import bandwright.pipeline.Flow;
+import bandwright.pipeline.Run;
+import bandwright.pipeline.RunId;
+import bandwright.pipeline.held.HeldRow;
+import bandwright.pipeline.intake.Inbox;
+import bandwright.pipeline.intake.InboxFault;
+import bandwright.pipeline.match.MatchedLine;
+import bandwright.pipeline.match.Piece;
+import bandwright.pipeline.owed.OwedLine;
+import bandwright.pipeline.past.Memory;
+import bandwright.pipeline.size.Unit;
+import bandwright.rules.Rulebook;
+import bandwright.rules.RulebookFaults;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The gift shop with tables of its own: orders in, and what became of them in words that a test can read. */
+final class Stall {
+    private static final Path ARTWORK = Path.of("..", "inbox-sample", "artwork");
+    private static final RunId ID = new RunId(LocalDate.of(2026, 3, 2), 1);
+
+    private final Path folder;
+
+    Stall(Path folder) {
+        this.folder = folder;
+    }
+
+    /** Writes a table of the rulebook. */
+    Stall table(String name, String... rows) throws IOException {
+        Path tables = Files.createDirectories(folder.resolve("tables"));
+        Files.writeString(tables.resolve(name), String.join("\n", rows) + "\n");
+        return this;
+    }
+
+    /** Puts an order file into the inbox. */
+    Stall orders(String name, String... rows) throws IOException {
+        Path inbox = Files.createDirectories(folder.resolve("inbox"));
+        Files.writeString(inbox.resolve(name), String.join("\n", rows) + "\n");
+        return this;
+    }
+
+    Rulebook rules() throws RulebookFaults {
+        Path tables = folder.resolve("tables");
+        return Rulebook.read(Optional.of(tables).filter(Files::isDirectory));
+    }
+
+    Run run() throws IOException, InboxFault, RulebookFaults {
+        List<Path> files = Inbox.files(List.of(folder.resolve("inbox")));
+        Flow.Request asked = new Flow.Request(files, ARTWORK, Optional.empty());
+        return Flow.decide(ID, asked, rules(), Memory.NOTHING, stage -> {});
+    }
+
+    /** Each unit, held and skipped row. */
+    List<String> story() throws IOException, InboxFault, RulebookFaults {
+        return story(run());
+    }
+
+    static List<String> story(Run run) {
+        List<String> story = new ArrayList<>();
+        for (Unit unit : run.units()) {
+            MatchedLine matched = unit.matched();
+            story.add("made " + unit.id() + " " + matched.blank().sku() + " "
+                    + matched.design().name());
+        }
+        run.held()
+                .forEach(held -> story.add("held " + held.order() + " x" + held.pieces() + " "
+                        + held.reason().code()));
+        run.skipped()
+                .forEach(skipped ->
+                        story.add("skipped " + skipped.order() + " x" + skipped.pieces() + " " + skipped.code()));
+        return story;
+    }
+
+    /** The texts of each piece, whether it is made yet or not: "Q1-1 name=Ada". */
+    static List<String> texts(Run run) {
+        List<String> texts = new ArrayList<>();
+        for (OwedLine owed : run.owed().lines()) {
+            for (Piece piece : owed.matched().pieces()) {
+                String words = piece.texts().entrySet().stream()
+                        .map(text -> text.getKey() + "=" + text.getValue())
+                        .collect(Collectors.joining(" "));
+                texts.add((owed.matched().line().order() + "-" + piece.number() + " " + words).strip());
+            }
+        }
+        return texts;
+    }
+
+    /** The only held row. */
+    HeldRow held() throws IOException, InboxFault, RulebookFaults {
+        List<HeldRow> held = run().held();
+        if (held.size() != 1) {
+            throw new AssertionError(held);
+        }
+        return held.get(0);
+    }
+}
