@@ -64,7 +64,10 @@ public final class Flow {
         Split<Unit> sized = Sizing.each(owed.lines(), rules, asked.paper(), past.ids());
         Split<Unit> allotted = Allotting.each(sized, rules, past);
         Split<Unit> whole = WholeOrders.of(
-                allotted, owed.held(), new RowSites(orders.files(), rules.sites()), rules.shop().incompleteOrder());
+                allotted,
+                owed.held(),
+                new RowSites(orders.files(), rules.sites()),
+                rules.shop().incompleteOrder());
         progress.accept(Stage.LOAD);
         List<Load> loads = Loading.all(whole.made(), rules);
         progress.accept(Stage.TILE);

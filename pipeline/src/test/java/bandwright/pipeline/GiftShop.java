@@ -1,15 +1,15 @@
 package bandwright.pipeline;
 
-import bandwright.pipeline.match.Piece;
-import bandwright.pipeline.intake.Wording;
-import bandwright.pipeline.intake.listing.Item;
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.artwork.Orientation;
 import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.Reason;
 import bandwright.pipeline.held.SkippedRow;
 import bandwright.pipeline.intake.OrderLine;
+import bandwright.pipeline.intake.Wording;
+import bandwright.pipeline.intake.listing.Item;
 import bandwright.pipeline.match.MatchedLine;
+import bandwright.pipeline.match.Piece;
 import bandwright.pipeline.rows.Cell;
 import bandwright.pipeline.rows.From;
 import bandwright.pipeline.rows.Header;

@@ -49,7 +49,6 @@ public record OrderLine(
 
     /** The same with another number of its line. */
     public OrderLine numbered(String number) {
-        return new OrderLine(
-                row, site, order, number, orderDate, shipBy, quantity, items, wording, heatSource, gift);
+        return new OrderLine(row, site, order, number, orderDate, shipBy, quantity, items, wording, heatSource, gift);
     }
 }

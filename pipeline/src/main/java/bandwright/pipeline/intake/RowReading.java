@@ -66,8 +66,7 @@ final class RowReading {
             return new Piles.Read(Optional.empty(), Optional.empty(), skipped);
         }
         if (values.isWaitingForApproval()) {
-            HeldRow held =
-                    new HeldRow(line.row(), line.order(), line.pieces(), new IntakeReason.WaitingForApproval());
+            HeldRow held = new HeldRow(line.row(), line.order(), line.pieces(), new IntakeReason.WaitingForApproval());
             return new Piles.Read(Optional.empty(), Optional.of(held), skipped);
         }
         return new Piles.Read(Optional.of(line), Optional.empty(), skipped);

@@ -21,5 +21,4 @@ public record Wording(
         columns = Collections.unmodifiableSortedMap(new TreeMap<>(columns));
         emptyWords = List.copyOf(emptyWords);
     }
-
 }

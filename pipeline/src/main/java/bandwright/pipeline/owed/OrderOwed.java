@@ -94,8 +94,7 @@ final class OrderOwed {
                     takeSpoiled(slot.signature(), piece -> piece.content().equals(content));
             int number = remade.map(PastPiece::piece)
                     .orElseGet(() -> free(line.line().line(), slot.piece()));
-            OwedPiece piece = new OwedPiece(
-                    number, slot.texts(), slot.signature(), content, remade.map(PastPiece::id));
+            OwedPiece piece = new OwedPiece(number, slot.texts(), slot.signature(), content, remade.map(PastPiece::id));
             added.add(piece);
             decisions.make(mended, line, piece);
         }

@@ -14,11 +14,7 @@ public record OwedLine(MatchedLine matched, List<OwedPiece> pieces) {
     public static OwedLine whole(MatchedLine matched) {
         List<OwedPiece> pieces = Slot.of(matched).stream()
                 .map(slot -> new OwedPiece(
-                        slot.piece(),
-                        slot.texts(),
-                        slot.signature(),
-                        RowContent.of(slot.row()),
-                        Optional.empty()))
+                        slot.piece(), slot.texts(), slot.signature(), RowContent.of(slot.row()), Optional.empty()))
                 .toList();
         return new OwedLine(matched, pieces);
     }

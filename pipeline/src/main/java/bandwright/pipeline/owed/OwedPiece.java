@@ -13,8 +13,4 @@ import java.util.SortedMap;
  * @param remakeOf the spoiled unit in whose place it is made
  */
 public record OwedPiece(
-        int piece,
-        SortedMap<String, String> texts,
-        Signature signature,
-        String content,
-        Optional<String> remakeOf) {}
+        int piece, SortedMap<String, String> texts, Signature signature, String content, Optional<String> remakeOf) {}

@@ -12,7 +12,8 @@ import java.util.regex.Pattern;
  * stays as it is.
  */
 public final class Entities {
-    private static final Pattern ENTITY = Pattern.compile("&(?:#[0-9]{1,7}|#[xX][0-9a-fA-F]{1,6}|[A-Za-z][A-Za-z0-9]{1,8});");
+    private static final Pattern ENTITY =
+            Pattern.compile("&(?:#[0-9]{1,7}|#[xX][0-9a-fA-F]{1,6}|[A-Za-z][A-Za-z0-9]{1,8});");
 
     /** U+00A0 to U+00FF in their order: HTML 4.01, 24.2.1. */
     private static final String LATIN_1 = "nbsp iexcl cent pound curren yen brvbar sect uml copy ordf laquo not shy reg"
@@ -34,8 +35,8 @@ public final class Entities {
         }
         // HTML 4.01, 24.3.1 and 24.4.1: those that word processors put into a text.
         named.putAll(Map.of(
-                "ndash", "\u2013", "mdash", "\u2014", "lsquo", "\u2018", "rsquo", "\u2019", "ldquo", "\u201C",
-                "rdquo", "\u201D", "hellip", "\u2026", "bull", "\u2022", "trade", "\u2122", "euro", "\u20AC"));
+                "ndash", "\u2013", "mdash", "\u2014", "lsquo", "\u2018", "rsquo", "\u2019", "ldquo", "\u201C", "rdquo",
+                "\u201D", "hellip", "\u2026", "bull", "\u2022", "trade", "\u2122", "euro", "\u20AC"));
         named.putAll(Map.of(
                 "hearts", "\u2665", "OElig", "\u0152", "oelig", "\u0153", "Scaron", "\u0160", "scaron", "\u0161",
                 "Yuml", "\u0178"));

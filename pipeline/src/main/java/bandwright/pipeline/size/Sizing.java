@@ -97,7 +97,8 @@ public final class Sizing {
         if (sized(owed.matched()) instanceof Outcome.Held<Sized> held) {
             return Stream.of(held.reason());
         }
-        boolean hasTexts = owed.pieces().stream().anyMatch(piece -> !piece.texts().isEmpty());
+        boolean hasTexts =
+                owed.pieces().stream().anyMatch(piece -> !piece.texts().isEmpty());
         return hasTexts
                 ? Stream.of(new SizeReason.NotYet(
                         SizeReason.NotYet.Later.TEXTS, owed.matched().design().name()))

@@ -42,6 +42,6 @@ public record Unit(
     public Unit noted(Note note) {
         List<Note> more = new ArrayList<>(notes);
         more.add(note);
-        return new Unit(id, matched, piece, band, transfer, rooms, ppi, more);
+        return new Unit(id, matched, piece, texts, band, transfer, rooms, ppi, more);
     }
 }

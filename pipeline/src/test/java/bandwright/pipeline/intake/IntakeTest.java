@@ -98,7 +98,8 @@ class IntakeTest {
                 .write(folder.resolve("a.xlsx"));
         Orders orders = Intake.read(List.of(file), TestRules.plain());
         assertThat(orders.lines())
-                .extracting(line -> line.order() + "-" + line.line() + line.items().get(0).sku())
+                .extracting(line ->
+                        line.order() + "-" + line.line() + line.items().get(0).sku())
                 .containsExactly("Q1-1A", "Q2-1A", "Q1-3C", "Q1-9D");
     }
 

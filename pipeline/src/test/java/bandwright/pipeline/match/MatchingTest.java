@@ -7,23 +7,17 @@ import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.Split;
 import bandwright.pipeline.intake.OrderLine;
 import bandwright.rules.blanks.Material;
-import bandwright.rules.designs.Align;
-import bandwright.rules.designs.Anchor;
 import bandwright.rules.designs.Fit;
 import bandwright.rules.designs.Placement;
-import bandwright.rules.designs.TextField;
 import bandwright.rules.heat.Allowed;
 import bandwright.rules.heat.HeatKind;
 import bandwright.rules.orders.OrderField;
-import bandwright.rules.units.Length;
-import bandwright.rules.units.Rgb;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -236,5 +230,4 @@ class MatchingTest {
         Files.createDirectories(file.getParent());
         ImageIO.write(new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB), "png", file.toFile());
     }
-
 }

@@ -1,10 +1,10 @@
 package bandwright.pipeline.match;
 
-import bandwright.pipeline.intake.Wording;
-import bandwright.pipeline.intake.listing.Item;
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.artwork.Orientation;
 import bandwright.pipeline.intake.OrderLine;
+import bandwright.pipeline.intake.Wording;
+import bandwright.pipeline.intake.listing.Item;
 import bandwright.pipeline.rows.From;
 import bandwright.pipeline.rows.Header;
 import bandwright.pipeline.rows.Row;
@@ -317,7 +317,17 @@ public final class TestShop {
         Header header = new Header(List.of("Order", "SKU", "Artwork"), columns());
         Row row = new Row(new From("weekend.csv", Optional.empty(), 2), header, List.of());
         return new OrderLine(
-                row, site, order, line, Optional.empty(), shipBy, quantity, List.of(Item.own(sku, design)), Wording.NONE, wish, false);
+                row,
+                site,
+                order,
+                line,
+                Optional.empty(),
+                shipBy,
+                quantity,
+                List.of(Item.own(sku, design)),
+                Wording.NONE,
+                wish,
+                false);
     }
 
     private static Map<OrderField, Integer> columns() {

@@ -31,7 +31,13 @@ final class PersonalisationTest {
                 "lamp,date,,,no date",
                 "tern,message,20,,",
                 "choir,year,,,");
-        stall.table("designs.csv", "design,artwork", "lamp,storm-lamp.png", "tern,tern.jpg", "choir,choir.png", "plain,tern.jpg");
+        stall.table(
+                "designs.csv",
+                "design,artwork",
+                "lamp,storm-lamp.png",
+                "tern,tern.jpg",
+                "choir,choir.png",
+                "plain,tern.jpg");
         stall.table("sites.csv", "site,empty_words,text_separator", ",none|N/A,\",\"");
         stall.table(
                 "order-columns.csv",
@@ -96,8 +102,7 @@ final class PersonalisationTest {
     void aTextColumnThatTheDesignHasNoPlaceForIsHeldToo() throws Exception {
         stall.orders("fair.csv", "Order,SKU,Design,Text: Name", "Q1,MUG-11-W,plain,Ada", "Q2,MUG-11-W,plain,N/A");
         Run run = stall.run();
-        assertThat(Stall.story(run))
-                .containsExactly("made Q2-1-1 MUG-11-W plain", "held Q1 x1 personalisation-unread");
+        assertThat(Stall.story(run)).containsExactly("made Q2-1-1 MUG-11-W plain", "held Q1 x1 personalisation-unread");
         assertThat(run.held().get(0).column()).isEqualTo("Text: Name");
     }
 
@@ -106,9 +111,7 @@ final class PersonalisationTest {
         stall.orders("fair.csv", ORDERS, "Q1,MUG-11-W,plain,1,none", "Q2,MUG-11-W,tern,1,", "Q3,MUG-11-W,tern,1,n/a");
         assertThat(stall.story())
                 .containsExactly(
-                        "made Q1-1-1 MUG-11-W plain",
-                        "made Q2-1-1 MUG-11-W tern",
-                        "made Q3-1-1 MUG-11-W tern");
+                        "made Q1-1-1 MUG-11-W plain", "made Q2-1-1 MUG-11-W tern", "made Q3-1-1 MUG-11-W tern");
     }
 
     @Test
@@ -167,12 +170,17 @@ final class PersonalisationTest {
         HeldRow held = stall.held();
         assertThat(held.reason().code()).isEqualTo("text-missing");
         assertThat(held.reason().message()).contains("lamp", "name");
-        assertThat(held.ask()).contains("About your order Q1: you wrote \"Date: 3 May\". What should we print as \"name\"?");
+        assertThat(held.ask())
+                .contains("About your order Q1: you wrote \"Date: 3 May\". What should we print as \"name\"?");
     }
 
     @Test
     void aTextThatIsTooLongSaysHowMuchRoomThereIs() throws Exception {
-        stall.orders("fair.csv", ORDERS, "Q1,MUG-11-W,lamp,1,Name: Bartholomew Oke", "Q2,MUG-11-W,lamp,1,Name: Bartholomew\u0301a");
+        stall.orders(
+                "fair.csv",
+                ORDERS,
+                "Q1,MUG-11-W,lamp,1,Name: Bartholomew Oke",
+                "Q2,MUG-11-W,lamp,1,Name: Bartholomew\u0301a");
         Run run = stall.run();
         assertThat(Stall.story(run)).containsExactly("held Q1 x1 text-too-long", "held Q2 x1 not-yet");
         assertThat(run.held().get(0).reason().message()).contains("15 characters", "12");
@@ -193,10 +201,7 @@ final class PersonalisationTest {
     @Test
     void aCellThatContradictsItsColumnIsHeld() throws Exception {
         stall.orders(
-                "fair.csv",
-                ORDERS + ",Keeper",
-                "Q1,MUG-11-W,lamp,1,Name: Ada,Ada",
-                "Q2,MUG-11-W,lamp,1,Name: Ada,Ben");
+                "fair.csv", ORDERS + ",Keeper", "Q1,MUG-11-W,lamp,1,Name: Ada,Ada", "Q2,MUG-11-W,lamp,1,Name: Ada,Ben");
         assertThat(stall.story()).containsExactly("held Q1 x1 not-yet", "held Q2 x1 personalisation-unread");
     }
 }

@@ -163,21 +163,15 @@ final class ProductsTest {
     @Test
     void aListingOfOneSiteIsNotAnothers() throws Exception {
         stall.table("sites.csv", "site,files", "Fair,fair*", "Web,web*", ",");
-        stall.table(
-                "products.csv", PRODUCTS, ",Tern mug,,MUG-11-W,tern,,,", "Fair,Tern mug,,MUG-15-W,tern,,,");
+        stall.table("products.csv", PRODUCTS, ",Tern mug,,MUG-11-W,tern,,,", "Fair,Tern mug,,MUG-15-W,tern,,,");
         stall.orders("fair.csv", ORDERS, "Q1,Tern mug,,,,1").orders("web.csv", ORDERS, "Q2,Tern mug,,,,1");
-        assertThat(stall.story())
-                .containsExactly("made Q1-1-1 MUG-15-W tern", "made Q2-1-1 MUG-11-W tern");
+        assertThat(stall.story()).containsExactly("made Q1-1-1 MUG-15-W tern", "made Q2-1-1 MUG-11-W tern");
     }
 
     @Test
     void aSetWithOneUnfitMugWaitsWhole() throws Exception {
         stall.table("designs.csv", "design,artwork", "lamp,storm-lamp.png", "gone,gone.png");
-        stall.table(
-                "products.csv",
-                PRODUCTS,
-                ",Pair,,MUG-11-W,lamp,,,",
-                ",Pair,,MUG-15-W,gone,,,");
+        stall.table("products.csv", PRODUCTS, ",Pair,,MUG-11-W,lamp,,,", ",Pair,,MUG-15-W,gone,,,");
         stall.orders("fair.csv", ORDERS, "Q1,Pair,,,,2");
         assertThat(stall.story()).containsExactly("held Q1 x4 artwork-missing");
     }

@@ -1,13 +1,13 @@
 package bandwright.pipeline.tile;
 
-import bandwright.pipeline.match.Piece;
-import bandwright.pipeline.intake.Wording;
-import bandwright.pipeline.intake.listing.Item;
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.artwork.Orientation;
 import bandwright.pipeline.intake.OrderLine;
+import bandwright.pipeline.intake.Wording;
+import bandwright.pipeline.intake.listing.Item;
 import bandwright.pipeline.load.Load;
 import bandwright.pipeline.match.MatchedLine;
+import bandwright.pipeline.match.Piece;
 import bandwright.pipeline.rows.From;
 import bandwright.pipeline.rows.Header;
 import bandwright.pipeline.rows.Row;
@@ -224,7 +224,17 @@ final class GiftShop {
     private static MatchedLine line() {
         Row row = new Row(new From("orders.csv", Optional.empty(), 2), new Header(List.of(), Map.of()), List.of());
         OrderLine line = new OrderLine(
-                row, "", "T1", "1", Optional.empty(), Optional.empty(), 1, List.of(Item.own("MUG", "tern")), Wording.NONE, "", false);
+                row,
+                "",
+                "T1",
+                "1",
+                Optional.empty(),
+                Optional.empty(),
+                1,
+                List.of(Item.own("MUG", "tern")),
+                Wording.NONE,
+                "",
+                false);
         Blank blank = new Blank(
                 "MUG",
                 List.of(),
@@ -252,6 +262,7 @@ final class GiftShop {
                 "");
         ArtworkFile artwork = new ArtworkFile(
                 "tern.jpg", Path.of("tern.jpg"), 1, ArtworkFile.Kind.JPEG, 100, 100, Orientation.TOP_LEFT);
-        return new MatchedLine(line, blank, CLAMP, SETTING, Design.ofArtwork("tern.jpg"), artwork, Piece.alike(1, new TreeMap<>()));
+        return new MatchedLine(
+                line, blank, CLAMP, SETTING, Design.ofArtwork("tern.jpg"), artwork, Piece.alike(1, new TreeMap<>()));
     }
 }

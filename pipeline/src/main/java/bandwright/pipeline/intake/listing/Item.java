@@ -14,12 +14,7 @@ import java.util.TreeMap;
  * @param isDrinkware whether there is anything to print
  */
 public record Item(
-        String sku,
-        String design,
-        int count,
-        SortedMap<String, String> texts,
-        int productRow,
-        boolean isDrinkware) {
+        String sku, String design, int count, SortedMap<String, String> texts, int productRow, boolean isDrinkware) {
     public Item {
         texts = Collections.unmodifiableSortedMap(new TreeMap<>(texts));
         if (count < 1) {

@@ -43,8 +43,7 @@ public sealed interface ListingReason extends Reason {
 
         private static String shown(Product product) {
             StringBuilder words = new StringBuilder(Quoted.text(product.product()));
-            product.variation()
-                    .forEach((key, value) -> words.append(", ").append(Quoted.text(key + "=" + value)));
+            product.variation().forEach((key, value) -> words.append(", ").append(Quoted.text(key + "=" + value)));
             return words.toString();
         }
     }

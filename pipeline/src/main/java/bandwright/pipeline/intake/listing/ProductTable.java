@@ -62,8 +62,8 @@ final class ProductTable {
     ProductTable(List<Product> products, Sites sites) {
         this.sites = sites;
         Map<Key, List<Product>> groups = new LinkedHashMap<>();
-        products.forEach(product ->
-                groups.computeIfAbsent(Key.of(product), any -> new ArrayList<>()).add(product));
+        products.forEach(product -> groups.computeIfAbsent(Key.of(product), any -> new ArrayList<>())
+                .add(product));
         groups.forEach((key, rows) -> byProduct
                 .computeIfAbsent(key.product(), any -> new ArrayList<>())
                 .add(new Group(rows)));
@@ -97,8 +97,8 @@ final class ProductTable {
                 : same.stream()
                         .max(Comparator.<Group>comparingLong(group -> group.held(variation))
                                 .thenComparing(group -> -group.first().row()));
-        boolean isKnownSite = sites.list().stream()
-                .anyMatch(site -> !site.name().isBlank() && Names.same(site.name(), asked.site()));
+        boolean isKnownSite =
+                sites.list().stream().anyMatch(site -> !site.name().isBlank() && Names.same(site.name(), asked.site()));
         String row = NewRow.of(
                 isKnownSite ? asked.site() : "", decoded(asked.product()), variation.asPairs(), asked.design());
         return new ListingReason.ProductUnknown(asked.product(), asked.variation(), near.map(Group::first), row);
@@ -108,7 +108,7 @@ final class ProductTable {
         if (product.length() > LONGEST_NAME) {
             return Optional.empty();
         }
-        return Nearest.of(product, byProduct.keySet())
-                .flatMap(name -> byProduct.getOrDefault(name, List.of()).stream().findFirst());
+        return Nearest.of(product, byProduct.keySet()).flatMap(name -> byProduct.getOrDefault(name, List.of()).stream()
+                .findFirst());
     }
 }

@@ -90,8 +90,7 @@ final class Dealing {
             int texts = given.texts(field).size();
             int pieces = takers(field);
             if (texts > 1 && texts != pieces) {
-                return Optional.of(
-                        new TextReason.TextsNotDealt(cell(field), field.name(), texts, pieces, words()));
+                return Optional.of(new TextReason.TextsNotDealt(cell(field), field.name(), texts, pieces, words()));
             }
         }
         return Optional.empty();
@@ -141,8 +140,7 @@ final class Dealing {
             String text = Normalizer.normalize(texts.getOrDefault(field.name(), ""), Normalizer.Form.NFC);
             int length = text.codePointCount(0, text.length());
             if (length == 0 && field.isRequired()) {
-                return Optional.of(
-                        new TextReason.TextMissing(cell(field), field.name(), fields.design(), words()));
+                return Optional.of(new TextReason.TextMissing(cell(field), field.name(), fields.design(), words()));
             }
             if (field.maxChars().isPresent() && length > field.maxChars().getAsInt()) {
                 return Optional.of(new TextReason.TextTooLong(

@@ -61,8 +61,7 @@ final class Given {
         Map<String, List<String>> labelled = new LinkedHashMap<>();
         boolean isWhole = packed.parts().isEmpty() && takes.list().size() == 1;
         if (isWhole && !isNothing(packed.unlabelled())) {
-            labelled.put(
-                    Names.fold(takes.list().get(0).name()), new ArrayList<>(split(packed.unlabelled())));
+            labelled.put(Names.fold(takes.list().get(0).name()), new ArrayList<>(split(packed.unlabelled())));
         } else if (!isNothing(packed.unlabelled())) {
             left.add(packed.unlabelled());
         }

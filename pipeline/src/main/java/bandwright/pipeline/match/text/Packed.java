@@ -25,7 +25,8 @@ record Packed(String unlabelled, List<Part> parts) {
 
     /** A text as the buyer typed it: the site's entities undone, once, its edges trimmed. */
     static String typed(String cell) {
-        String lines = BREAK.matcher(cell).replaceAll("\n").replace("\r\n", "\n").replace('\r', '\n');
+        String lines =
+                BREAK.matcher(cell).replaceAll("\n").replace("\r\n", "\n").replace('\r', '\n');
         return trimmed(Entities.decode(lines));
     }
 

@@ -41,8 +41,7 @@ public final class TextReading {
 
     private Fields fields(Item item) {
         return item.isDrinkware()
-                ? byDesign.computeIfAbsent(
-                        Names.fold(item.design()), any -> Fields.of(item.design(), rules.texts()))
+                ? byDesign.computeIfAbsent(Names.fold(item.design()), any -> Fields.of(item.design(), rules.texts()))
                 : Fields.NONE;
     }
 

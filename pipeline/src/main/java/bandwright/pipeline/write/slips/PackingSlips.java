@@ -165,8 +165,7 @@ public final class PackingSlips implements Output {
         List<Block> piece = new ArrayList<>();
         piece.add(Text.of(blank.sku() + "  " + blank.name(), Style.STRONG));
         piece.add(Text.of(Words.say("slips.design", unit.matched().design().name()), Style.BODY));
-        unit.texts()
-                .forEach((field, text) -> piece.add(Text.of(Words.say("slips.text", field, text), Style.BODY)));
+        unit.texts().forEach((field, text) -> piece.add(Text.of(Words.say("slips.text", field, text), Style.BODY)));
         if (!blank.parts().isEmpty()) {
             piece.add(Text.of(Words.say("slips.parts", String.join(", ", blank.parts())), Style.BODY));
         }

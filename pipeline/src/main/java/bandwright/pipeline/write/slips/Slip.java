@@ -81,7 +81,8 @@ record Slip(String site, String order, List<String> emptyWords, List<RowFate> ro
     static Collection<List<Unit>> alike(List<Unit> units) {
         Map<List<Object>, List<Unit>> alike = new LinkedHashMap<>();
         for (Unit unit : units) {
-            List<Object> kind = List.of(unit.matched().blank().sku(), unit.matched().design().name(), unit.texts());
+            List<Object> kind = List.of(
+                    unit.matched().blank().sku(), unit.matched().design().name(), unit.texts());
             alike.computeIfAbsent(kind, any -> new ArrayList<>()).add(unit);
         }
         return alike.values();

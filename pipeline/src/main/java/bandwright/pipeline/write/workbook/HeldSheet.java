@@ -96,7 +96,9 @@ final class HeldSheet {
     private String cellText(RowFate fate, int column) {
         boolean isQuantity = header.find(OrderField.QUANTITY).equals(Optional.of(column));
         int copies = copies(fate);
-        if (isQuantity && copies > 0 && copies < fate.line().map(OrderLine::quantity).orElse(0)) {
+        if (isQuantity
+                && copies > 0
+                && copies < fate.line().map(OrderLine::quantity).orElse(0)) {
             return Integer.toString(copies);
         }
         Cell cell = cell(fate, column);

@@ -1,12 +1,12 @@
 package bandwright.pipeline.write.sheets;
 
-import bandwright.pipeline.match.Piece;
-import bandwright.pipeline.intake.Wording;
-import bandwright.pipeline.intake.listing.Item;
 import bandwright.pipeline.RunId;
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.intake.OrderLine;
+import bandwright.pipeline.intake.Wording;
+import bandwright.pipeline.intake.listing.Item;
 import bandwright.pipeline.match.MatchedLine;
+import bandwright.pipeline.match.Piece;
 import bandwright.pipeline.rows.From;
 import bandwright.pipeline.rows.Header;
 import bandwright.pipeline.rows.Row;
@@ -163,13 +163,30 @@ public final class GiftShop {
     private static MatchedLine line(String order, String sku, String design, Transfer transfer) {
         Row row = new Row(new From("weekend.csv", Optional.empty(), 2), new Header(List.of(), Map.of()), List.of());
         OrderLine line = new OrderLine(
-                row, "", order, "1", Optional.empty(), Optional.empty(), 1, List.of(Item.own(sku, design)), Wording.NONE, "", false);
+                row,
+                "",
+                order,
+                "1",
+                Optional.empty(),
+                Optional.empty(),
+                1,
+                List.of(Item.own(sku, design)),
+                Wording.NONE,
+                "",
+                false);
         ArtworkFile artwork = transfer.layers().stream()
                 .filter(Layer.Picture.class::isInstance)
                 .map(layer -> ((Layer.Picture) layer).artwork())
                 .findFirst()
                 .orElseThrow();
-        return new MatchedLine(line, blank(sku), clamp(), setting(), Design.ofArtwork(design), artwork, Piece.alike(1, new TreeMap<>()));
+        return new MatchedLine(
+                line,
+                blank(sku),
+                clamp(),
+                setting(),
+                Design.ofArtwork(design),
+                artwork,
+                Piece.alike(1, new TreeMap<>()));
     }
 
     private static Blank blank(String sku) {
