@@ -1,6 +1,7 @@
 package bandwright.pipeline.size;
 
 import bandwright.pipeline.artwork.ArtworkFile;
+import bandwright.pipeline.type.Outline;
 import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
 import bandwright.rules.units.Rgb;
@@ -15,6 +16,30 @@ public sealed interface Layer {
 
     /** The same, of which no more shows than that. */
     Layer clipped(Box box);
+
+    /**
+     * Letters.
+     *
+     * @param ink the box of what is inked
+     * @param clip what is printed of it
+     */
+    record Type(Outline outline, Rgb colour, Box ink, Box clip) implements Layer {
+        @Override
+        public Box shown() {
+            return clip;
+        }
+
+        @Override
+        public Layer shifted(Length right) {
+            return new Type(
+                    outline.shifted(right), colour, ink.shifted(right, Length.ZERO), clip.shifted(right, Length.ZERO));
+        }
+
+        @Override
+        public Layer clipped(Box to) {
+            return new Type(outline, colour, ink, to);
+        }
+    }
 
     /** A flat colour. */
     record Fill(Box box, Rgb colour) implements Layer {

@@ -16,13 +16,19 @@ import java.util.stream.Stream;
  * where the first millimetres come again. A tumbler of 230 mm with 2 mm of overlap gets a transfer of 232 mm, the last 2
  * mm of which show what the first 2 mm show.
  *
+ * @param layers without what the overlap repeats
  * @param fits how each picture lies in its box, the left one first
  */
-record PrintedPicture(Transfer transfer, List<PlacedPicture> fits) {
-    /** A picture and how it lies. */
-    record PlacedPicture(ArtworkFile artwork, PictureFit fit) {}
+record PrintedPicture(Band band, List<Layer> layers, List<PlacedPicture> fits) {
+    /**
+     * A picture and how it lies.
+     *
+     * @param box where it stands
+     */
+    record PlacedPicture(ArtworkFile artwork, Box box, PictureFit fit) {}
 
     PrintedPicture {
+        layers = List.copyOf(layers);
         fits = List.copyOf(fits);
     }
 
@@ -36,24 +42,36 @@ record PrintedPicture(Transfer transfer, List<PlacedPicture> fits) {
      * @param artworks the first box's picture, the second's; the last stands in all that follow
      */
     static PrintedPicture of(Band band, Design design, List<Box> boxes, List<ArtworkFile> artworks) {
-        Box printed = Box.of(band.printWidth(), band.printHeight());
         List<PlacedPicture> fits = new ArrayList<>();
         List<Layer> layers = new ArrayList<>();
         for (Box box : boxes) {
             ArtworkFile artwork = artworks.get(Math.min(fits.size(), artworks.size() - 1));
             PictureFit fit = PictureFit.of(design, artwork, box);
-            fits.add(new PlacedPicture(artwork, fit));
+            fits.add(new PlacedPicture(artwork, box, fit));
             if (design.fit() == Fit.CONTAIN) {
                 design.background().ifPresent(colour -> layers.add(new Layer.Fill(ground(box, band), colour)));
             }
             layers.add(new Layer.Picture(artwork, fit.place(), shared(fit.place(), box)));
         }
+        return new PrintedPicture(band, layers, fits);
+    }
+
+    /** The same with letters over it. */
+    PrintedPicture with(List<Layer> letters) {
+        List<Layer> more = new ArrayList<>(layers);
+        more.addAll(letters);
+        return new PrintedPicture(band, more, fits);
+    }
+
+    /** All that is printed, the overlap too. */
+    Transfer transfer() {
+        Box printed = Box.of(band.printWidth(), band.printHeight());
         List<Layer> all = new ArrayList<>(layers);
         layers.stream()
                 .filter(layer -> !layer.shown().right().longerThan(band.around()))
                 .flatMap(layer -> again(layer, band, printed).stream())
                 .forEach(all::add);
-        return new PrintedPicture(new Transfer(printed.width(), printed.height(), all), fits);
+        return new Transfer(printed.width(), printed.height(), all);
     }
 
     /** A background all round goes on under the overlap in one piece: two would show a hairline where they meet. */
@@ -74,7 +92,7 @@ record PrintedPicture(Transfer transfer, List<PlacedPicture> fits) {
     }
 
     /** What two boxes have in common; without width or height where they do not meet. */
-    private static Box shared(Box one, Box other) {
+    static Box shared(Box one, Box other) {
         Length x = one.x().atLeast(other.x());
         Length y = one.y().atLeast(other.y());
         Length width = one.right().atMost(other.right()).minus(x).atLeast(Length.ZERO);

@@ -21,6 +21,7 @@ import bandwright.rules.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 
 /** How large a row's picture is printed, how it lies in its band, and on which papers: for one row, whatever its quantity. */
 final class SizeLaw {
@@ -30,17 +31,22 @@ final class SizeLaw {
     private final PictureLimits limits;
     private final FlagLaw flag;
     private final PaperChoice papers;
+    private final TextLaw type;
 
     SizeLaw(Rulebook rules, Optional<String> paper) {
         this.limits = new PictureLimits(rules.shop());
         this.flag = FlagLaw.of(rules.shop());
         this.papers = PaperChoice.of(rules, paper);
+        this.type = new TextLaw(rules);
     }
 
-    Outcome<Sized> of(MatchedLine line) {
-        return band(line).then(band -> picture(line, band).then(printed -> rooms(line, printed)
-                .then(rooms -> Outcome.made(
-                        new Sized(band, printed.transfer(), rooms, printed.ppi(), notes(line, band, printed))))));
+    /** @param texts of one piece, by field */
+    Outcome<Sized> of(MatchedLine line, SortedMap<String, String> texts) {
+        return band(line).then(band -> picture(line, band)
+                .then(picture -> type.over(picture, line, texts))
+                .then(printed -> rooms(line, printed)
+                        .then(rooms -> Outcome.made(new Sized(
+                                band, printed.transfer(), rooms, printed.ppi(), notes(line, band, printed))))));
     }
 
     private static Outcome<Band> band(MatchedLine line) {

@@ -1,5 +1,6 @@
 package bandwright.pipeline.size;
 
+import bandwright.pipeline.held.Question;
 import bandwright.pipeline.held.Reason;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.paper.PaperRoom;
@@ -198,14 +199,91 @@ public sealed interface SizeReason extends Reason {
         }
     }
 
+    /** A text doesn't fit its box at the smallest size. */
+    record TextTooLong(String name, String text, String sku, String points) implements SizeReason {
+        @Override
+        public String code() {
+            return "text-too-long";
+        }
+
+        @Override
+        public OrderField field() {
+            return OrderField.PERSONALISATION;
+        }
+
+        @Override
+        public String message() {
+            return Words.say("held.text-too-long.box", text, name, sku, points);
+        }
+
+        @Override
+        public String cure() {
+            return Words.say("held.text-too-long.box.cure");
+        }
+
+        @Override
+        public Optional<Question> question() {
+            return Optional.of(new Question(text, Words.say("held.text-too-long.box.ask", name)));
+        }
+    }
+
+    /** No font has a character of a text. */
+    record GlyphMissing(String name, String text, int codePoint) implements SizeReason {
+        @Override
+        public String code() {
+            return "glyph-missing";
+        }
+
+        @Override
+        public OrderField field() {
+            return OrderField.PERSONALISATION;
+        }
+
+        @Override
+        public String message() {
+            return Words.say(
+                    "held.glyph-missing.message",
+                    Character.toString(codePoint),
+                    Optional.ofNullable(Character.getName(codePoint)).orElse("U+" + Integer.toHexString(codePoint)),
+                    name);
+        }
+
+        @Override
+        public String cure() {
+            return Words.say("held.glyph-missing.cure");
+        }
+    }
+
+    /** A font's file is no font. */
+    record FontUnreadable(String id) implements SizeReason {
+        @Override
+        public String code() {
+            return "font-unreadable";
+        }
+
+        @Override
+        public OrderField field() {
+            return OrderField.DESIGN;
+        }
+
+        @Override
+        public String message() {
+            return Words.say("held.font-unreadable.message", id);
+        }
+
+        @Override
+        public String cure() {
+            return Words.say("held.font-unreadable.cure");
+        }
+    }
+
     /** Something that is understood but not made yet; it is never printed without it. */
     record NotYet(Later later, String about) implements SizeReason {
         /** What a later edition brings. */
         enum Later {
             CONE,
             ROLL,
-            COLOUR_PROFILE,
-            TEXTS
+            COLOUR_PROFILE
         }
 
         @Override
@@ -215,7 +293,7 @@ public sealed interface SizeReason extends Reason {
 
         @Override
         public OrderField field() {
-            return later == Later.TEXTS ? OrderField.DESIGN : OrderField.SKU;
+            return OrderField.SKU;
         }
 
         @Override
@@ -224,7 +302,6 @@ public sealed interface SizeReason extends Reason {
                 case CONE -> Words.say("size.not-yet.cone", about);
                 case ROLL -> Words.say("size.not-yet.roll", about);
                 case COLOUR_PROFILE -> Words.say("size.not-yet.colour-profile", about);
-                case TEXTS -> Words.say("size.not-yet.texts", about);
             };
         }
 
@@ -234,7 +311,6 @@ public sealed interface SizeReason extends Reason {
                 case CONE -> Words.say("size.not-yet.cone.cure");
                 case ROLL -> Words.say("size.not-yet.roll.cure");
                 case COLOUR_PROFILE -> Words.say("size.not-yet.colour-profile.cure", about);
-                case TEXTS -> Words.say("size.not-yet.texts.cure");
             };
         }
     }

@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.stream.Stream;
 
 /**
@@ -40,9 +41,15 @@ public final class Sizing {
     }
 
     /** What makes two rows alike to this stage. */
-    private record Alike(Blank blank, HeatSource source, PressSetting setting, Design design, ArtworkFile artwork) {
-        static Alike of(MatchedLine line) {
-            return new Alike(line.blank(), line.source(), line.setting(), line.design(), line.artwork());
+    private record Alike(
+            Blank blank,
+            HeatSource source,
+            PressSetting setting,
+            Design design,
+            List<ArtworkFile> artworks,
+            SortedMap<String, String> texts) {
+        static Alike of(MatchedLine line, SortedMap<String, String> texts) {
+            return new Alike(line.blank(), line.source(), line.setting(), line.design(), line.artworks(), texts);
         }
     }
 
@@ -88,26 +95,22 @@ public final class Sizing {
         return new HeldRow(line.row(), line.order(), pieces, reason);
     }
 
-    private Outcome<Sized> sized(MatchedLine line) {
-        return answers.computeIfAbsent(Alike.of(line), alike -> law.of(line));
+    private Outcome<Sized> sized(OwedLine owed, OwedPiece piece) {
+        Alike alike = Alike.of(owed.matched(), piece.texts());
+        return answers.computeIfAbsent(alike, any -> law.of(owed.matched(), piece.texts()));
     }
 
-    /** What holds an item; last of all that its texts can't be set yet. */
+    /** What holds an item. */
     private Stream<Reason> whyNot(OwedLine owed) {
-        if (sized(owed.matched()) instanceof Outcome.Held<Sized> held) {
-            return Stream.of(held.reason());
-        }
-        boolean hasTexts =
-                owed.pieces().stream().anyMatch(piece -> !piece.texts().isEmpty());
-        return hasTexts
-                ? Stream.of(new SizeReason.NotYet(
-                        SizeReason.NotYet.Later.TEXTS, owed.matched().design().name()))
-                : Stream.of();
+        return owed.pieces().stream()
+                .map(piece -> sized(owed, piece))
+                .flatMap(outcome ->
+                        outcome instanceof Outcome.Held<Sized> held ? Stream.of(held.reason()) : Stream.of());
     }
 
     private void addUnits(OwedLine owed, List<Unit> units) {
-        Sized sized = ((Outcome.Made<Sized>) sized(owed.matched())).value();
         for (OwedPiece piece : owed.pieces()) {
+            Sized sized = ((Outcome.Made<Sized>) sized(owed, piece)).value();
             units.add(new Unit(
                     ids.next(
                             owed.matched().line(),

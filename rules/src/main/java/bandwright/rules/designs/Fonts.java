@@ -29,6 +29,6 @@ public final class Fonts {
         if (!file.isEmpty() && !folder.holds(isOwn, file)) {
             row.fault("file", "file.missing", Quoted.text(file));
         }
-        return new FontFile(id, file, row.text("note"));
+        return new FontFile(id, file, folder.find(isOwn, file), row.text("note"));
     }
 }

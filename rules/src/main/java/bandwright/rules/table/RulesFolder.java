@@ -99,6 +99,11 @@ public record RulesFolder(String builtIn, Optional<Path> folder) {
         return name.endsWith(".csv") && !name.startsWith(".") && !name.startsWith("~$");
     }
 
+    /** The file that a cell names, beside the cell's table; empty if it isn't there or is one of the program's own. */
+    public Optional<Path> find(boolean isOwn, String name) {
+        return isOwn && holds(true, name) ? folder.map(home -> home.resolve(name)) : Optional.empty();
+    }
+
     /** Whether a file that a cell names lies beside the cell's table, and not somewhere outside of the folder. */
     public boolean holds(boolean isOwn, String name) {
         if (!isOwn || folder.isEmpty()) {

@@ -1,9 +1,11 @@
 package bandwright.pipeline.write.pdf;
 
+import bandwright.pipeline.type.Outline;
 import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
 import bandwright.rules.units.Rgb;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.PathIterator;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -90,6 +92,40 @@ public final class Canvas {
 
     public Canvas fill(Box box) {
         return rectangle(box).operator("f");
+    }
+
+    /** Letters, filled where their outline winds. */
+    public Canvas fill(Outline letters) {
+        double[] p = new double[6];
+        double x = 0;
+        double y = 0;
+        for (PathIterator path = letters.path().getPathIterator(null); !path.isDone(); path.next()) {
+            switch (path.currentSegment(p)) {
+                case PathIterator.SEG_MOVETO -> mm(p[0]).mm(p[1]).operator("m");
+                case PathIterator.SEG_LINETO -> mm(p[0]).mm(p[1]).operator("l");
+                case PathIterator.SEG_QUADTO -> {
+                    // A quadratic curve's control point stands at two thirds from either end (degree elevation).
+                    mm(x + (p[0] - x) * 2 / 3).mm(y + (p[1] - y) * 2 / 3);
+                    mm(p[2] + (p[0] - p[2]) * 2 / 3).mm(p[3] + (p[1] - p[3]) * 2 / 3);
+                    mm(p[2]).mm(p[3]).operator("c");
+                    p[0] = p[2];
+                    p[1] = p[3];
+                }
+                case PathIterator.SEG_CUBICTO -> {
+                    mm(p[0]).mm(p[1]).mm(p[2]).mm(p[3]).mm(p[4]).mm(p[5]).operator("c");
+                    p[0] = p[4];
+                    p[1] = p[5];
+                }
+                default -> operator("h");
+            }
+            x = p[0];
+            y = p[1];
+        }
+        return operator("f");
+    }
+
+    private Canvas mm(double mm) {
+        return length(Length.mm(mm));
     }
 
     public Canvas clip(Box box) {

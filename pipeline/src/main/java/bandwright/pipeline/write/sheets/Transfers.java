@@ -61,6 +61,12 @@ final class Transfers {
             } else if (layer instanceof Layer.Picture picture) {
                 count++;
                 draw(canvas, picture, "Picture" + count);
+            } else if (layer instanceof Layer.Type type) {
+                canvas.save();
+                if (!type.clip().contains(type.ink())) {
+                    canvas.clip(type.clip());
+                }
+                canvas.ink(pictures.srgb(), type.colour()).fill(type.outline()).restore();
             }
         }
         return canvas.form(document, transfer.box());

@@ -1,6 +1,10 @@
 package bandwright.pipeline.write.thumb;
 
 import bandwright.rules.units.Rgb;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
@@ -30,6 +34,17 @@ final class Canvas {
         for (int y = first(box.getMinY(), height); y < first(box.getMaxY(), height); y++) {
             Arrays.fill(rgb, y * width + first(box.getMinX(), width), y * width + first(box.getMaxX(), width), value);
         }
+    }
+
+    /** Letters, with smooth edges. */
+    void fill(Shape letters, Rgb colour, Rectangle2D clip) {
+        Graphics2D graphics = image.createGraphics();
+        graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        graphics.clip(clip);
+        graphics.setColor(new Color(colour.red(), colour.green(), colour.blue()));
+        graphics.fill(letters);
+        graphics.dispose();
     }
 
     /** A picture that as a whole would lie at a place, as far as the clip shows it. */

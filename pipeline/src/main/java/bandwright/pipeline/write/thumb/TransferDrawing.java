@@ -5,6 +5,7 @@ import bandwright.pipeline.size.Layer;
 import bandwright.pipeline.size.Transfer;
 import bandwright.rules.units.Box;
 import bandwright.rules.units.Rgb;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -47,6 +48,13 @@ final class TransferDrawing {
                 Rectangle2D place = place(picture.place(), transfer, scale);
                 pictures.apply(picture.artwork())
                         .ifPresentOrElse(small -> canvas.draw(small, place, clip), () -> canvas.fill(clip, GREY));
+            } else if (layer instanceof Layer.Type type) {
+                AffineTransform toPixels = new AffineTransform(
+                        scale, 0, 0, -scale, 0, transfer.height().mm() * scale);
+                canvas.fill(
+                        type.outline().path().createTransformedShape(toPixels),
+                        type.colour(),
+                        place(type.clip(), transfer, scale));
             }
         }
         return new Thumbnail(number, width, height, ByteBuffer.wrap(jpeg(canvas.image())));

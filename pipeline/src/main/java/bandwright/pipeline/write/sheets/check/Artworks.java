@@ -73,11 +73,11 @@ final class Artworks {
         return colours;
     }
 
-    /** The mean of every step x step pixels, over white. */
+    /** The mean of every step x step pixels, their colours weighed by how opaque they are. */
     private static BufferedImage averaged(BufferedImage image, int step) {
         int width = Math.max(1, image.getWidth() / step);
         int height = Math.max(1, image.getHeight() / step);
-        BufferedImage small = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        BufferedImage small = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
         int across = Math.min(image.getWidth(), width * step);
         int down = Math.min(step, image.getHeight());
         // Copied strip by strip: Java does that many times quicker than pixel by pixel from what the file had.
@@ -96,21 +96,27 @@ final class Artworks {
         return small;
     }
 
-    private static int mean(int[] pixels, int row, int from, int across, int down) {
+    private static int mean(int[] pixels, int rowLength, int from, int across, int down) {
+        long alpha = 0;
         long red = 0;
         long green = 0;
         long blue = 0;
         for (int y = 0; y < down; y++) {
-            for (int x = from; x < from + across; x++) {
-                int pixel = pixels[y * row + x];
-                int alpha = pixel >>> 24;
-                int white = 255 * (255 - alpha);
-                red += (pixel >> 16 & 255) * alpha + white;
-                green += (pixel >> 8 & 255) * alpha + white;
-                blue += (pixel & 255) * alpha + white;
+            for (int x = 0; x < across; x++) {
+                int pixel = pixels[y * rowLength + from + x];
+                int opacity = pixel >>> 24;
+                alpha += opacity;
+                red += (long) opacity * (pixel >> 16 & 255);
+                green += (long) opacity * (pixel >> 8 & 255);
+                blue += (long) opacity * (pixel & 255);
             }
         }
-        long all = 255L * across * down;
-        return (int) (red / all) << 16 | (int) (green / all) << 8 | (int) (blue / all);
+        if (alpha == 0) {
+            return 0;
+        }
+        return (int) (alpha / ((long) across * down)) << 24
+                | (int) (red / alpha) << 16
+                | (int) (green / alpha) << 8
+                | (int) (blue / alpha);
     }
 }

@@ -6,6 +6,7 @@ import bandwright.pipeline.size.Transfer;
 import bandwright.rules.units.Box;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
@@ -34,6 +35,16 @@ final class ExpectedTransfer {
                 Optional<BufferedImage> image = artworks.find(picture);
                 image.ifPresent(pixels -> draw(g, picture, pixels));
                 complete &= image.isPresent();
+            } else if (layer instanceof Layer.Type type) {
+                Shape outer = g.getClip();
+                g.clip(rectangle(type.clip()));
+                g.setColor(new Color(
+                        type.colour().red(),
+                        type.colour().green(),
+                        type.colour().blue()));
+                g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+                g.fill(type.outline().path());
+                g.setClip(outer);
             }
         }
         g.setTransform(upright);
