@@ -7,7 +7,13 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.usermodel.WorkbookFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -21,15 +27,31 @@ final class SampleFilesTest {
             SampleInbox.write(SAMPLE);
             fail("inbox-sample is written anew: look at it, then build without -Dsample.renew");
         }
-        SampleInbox.write(fresh);
+        List<String> pictures = SampleInbox.write(fresh);
         assertThat(SAMPLE.resolve("web-shop.csv")).hasSameTextualContentAs(fresh.resolve("web-shop.csv"));
-        assertThat(SAMPLE.resolve("weekend-orders.xlsx")).isRegularFile();
-        for (String picture : new String[] {"tern.jpg", "storm-lamp.png", "choir.png"}) {
+        assertThat(cells(SAMPLE)).hasSizeGreaterThan(20).isEqualTo(cells(fresh));
+        try (Stream<Path> kept = Files.list(SAMPLE.resolve("artwork"))) {
+            assertThat(kept.map(file -> file.getFileName().toString())).containsExactlyInAnyOrderElementsOf(pictures);
+        }
+        for (String picture : pictures) {
             Path path = Path.of("artwork", picture);
             assertThat(difference(SAMPLE.resolve(path), fresh.resolve(path)))
                     .as(picture)
                     .isLessThan(1);
         }
+    }
+
+    private static List<String> cells(Path inbox) throws IOException {
+        List<String> rows = new ArrayList<>();
+        try (Workbook book =
+                WorkbookFactory.create(inbox.resolve("weekend-orders.xlsx").toFile(), null, true)) {
+            for (Row row : book.getSheet("Orders")) {
+                List<String> cells = new ArrayList<>();
+                row.forEach(cell -> cells.add(cell.toString()));
+                rows.add(String.join(" | ", cells));
+            }
+        }
+        return rows;
     }
 
     /** Mean difference of the channels, 0 to 255; different sizes differ wholly. */

@@ -1,0 +1,72 @@
+package bandwright.pipeline.sample.art;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.imageio.IIOImage;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
+
+/** The artwork folder of the Quillmoor Lighthouse Trust's gift shop: every picture, drawn and stored. */
+public final class Gallery {
+    private Gallery() {}
+
+    /** Draws all pictures into that folder and says their names. */
+    public static List<String> write(Path folder) throws IOException {
+        Files.createDirectories(folder);
+        jpeg(TernPicture.draw(), 0.88f, folder.resolve("tern.jpg"));
+        png(StormLampPicture.four().image(), folder.resolve("storm-lamp.png"));
+        png(StormLampPicture.one().image(), folder.resolve("storm-lamp-square.png"));
+        flat(ChoirPicture.draw(), folder.resolve("choir.png"));
+        flat(RowingPicture.draw(1), folder.resolve("rowing-club.png"));
+        flat(TidesPicture.draw(), folder.resolve("tide-table.png"));
+        flat(SkerriesPicture.draw(2250, 1000, 1), folder.resolve("skerries.png"));
+        flat(SkerriesPicture.draw(2352, 2070, 0.85), folder.resolve("skerries-tall.png"));
+        flat(ShoalPicture.draw(9, 6, 1), folder.resolve("shoal.png"));
+        flat(ShoalPicture.draw(8, 12, 0.9), folder.resolve("shoal-tall.png"));
+        flat(KeeperPicture.draw(), folder.resolve("keeper.png"));
+        flat(FoghornPicture.draw(), folder.resolve("foghorn.png"));
+        // What a buyer sends from a telephone: far too few pixels for a mug.
+        jpeg(RowingPicture.draw(0.18), 0.8f, folder.resolve("regatta-photo.jpg"));
+        return List.of(
+                "tern.jpg",
+                "storm-lamp.png",
+                "storm-lamp-square.png",
+                "choir.png",
+                "rowing-club.png",
+                "tide-table.png",
+                "skerries.png",
+                "skerries-tall.png",
+                "shoal.png",
+                "shoal-tall.png",
+                "keeper.png",
+                "foghorn.png",
+                "regatta-photo.jpg");
+    }
+
+    private static void flat(Canvas picture, Path file) throws IOException {
+        png(Palette.picture(picture.image()), file);
+    }
+
+    private static void png(BufferedImage image, Path file) throws IOException {
+        ImageIO.write(image, "png", file.toFile());
+    }
+
+    private static void jpeg(Canvas picture, float kept, Path file) throws IOException {
+        Files.deleteIfExists(file);
+        ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+        try (ImageOutputStream out = ImageIO.createImageOutputStream(file.toFile())) {
+            ImageWriteParam quality = writer.getDefaultWriteParam();
+            quality.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+            quality.setCompressionQuality(kept);
+            writer.setOutput(out);
+            writer.write(null, new IIOImage(picture.image(), null, null), quality);
+        } finally {
+            writer.dispose();
+        }
+    }
+}
