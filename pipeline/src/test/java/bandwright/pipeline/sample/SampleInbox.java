@@ -26,7 +26,7 @@ final class SampleInbox {
             0069;2026-02-27;2026-03-04;pink handle mug;lamp;1;;Zo\u00eb Lindqvist;"Villa Fyren; \u00d6stra v\u00e4gen 9";M\u00f6rby;182 30;Nordmark;;;Open
             0069;2026-02-27;2026-03-04;pale blue mug;tern;1;;Zo\u00eb Lindqvist;"Villa Fyren; \u00d6stra v\u00e4gen 9";M\u00f6rby;182 30;Nordmark;;;Open
             0070;2026-02-28;2026-03-04;round coaster;keeper;4;;Noor Adeyemi-Finch;22 Kittiwake Terrace;Saltby;SB1 2KT;Skerry Isles;;;Open
-            0070;2026-02-28;2026-03-04;20 oz tumbler;lamp;1;oven;Noor Adeyemi-Finch;22 Kittiwake Terrace;Saltby;SB1 2KT;Skerry Isles;;;Open
+            0070;2026-02-28;2026-03-04;20 oz tumbler;shoal;1;oven;Noor Adeyemi-Finch;22 Kittiwake Terrace;Saltby;SB1 2KT;Skerry Isles;;;Open
             0071;2026-02-28;2026-03-05;6 oz white mug;tide table;2;;Barnaby Oke;5 Cockle Yard;Quillmoor;QM2 3BO;Skerry Isles;;;Open
             0071;2026-02-28;2026-03-05;tapered foot mug;rowing club;1;;Barnaby Oke;5 Cockle Yard;Quillmoor;QM2 3BO;Skerry Isles;;;Open
             0072;2026-02-28;2026-03-05;slim tumbler;shoal;2;;Cass Merrow;The Ferry Office;Nether Skerry;NS1 1CM;Skerry Isles;yes;"For the long crossing, with love from all at the pier.";Open

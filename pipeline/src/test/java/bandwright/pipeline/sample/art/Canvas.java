@@ -21,6 +21,7 @@ final class Canvas {
     private final double height;
     private final BufferedImage image;
     private final Graphics2D pen;
+    private double left;
 
     private Canvas(double width, double height, double scale, int kind) {
         this.width = width;
@@ -59,16 +60,26 @@ final class Canvas {
         return new Rectangle2D.Double(0, 0, width, height);
     }
 
+    /** Counts from that far right from now on: a square picture moves into the middle of a wide one. */
+    Canvas from(double across) {
+        left = across;
+        return this;
+    }
+
+    private Shape moved(Shape shape) {
+        return Shapes.at(left, 0, 1, 0, shape);
+    }
+
     Canvas fill(int rgb, Shape shape) {
         pen.setPaint(new Color(rgb));
-        pen.fill(shape);
+        pen.fill(moved(shape));
         return this;
     }
 
     Canvas line(int rgb, double wide, Shape shape) {
         pen.setPaint(new Color(rgb));
         pen.setStroke(round(wide));
-        pen.draw(shape);
+        pen.draw(moved(shape));
         return this;
     }
 
@@ -84,11 +95,15 @@ final class Canvas {
      * their place.
      */
     Canvas dots(int rgb, double pitch, Shape shape, ToDoubleBiFunction<Double, Double> tone) {
-        Rectangle2D box = shape.getBounds2D().createIntersection(all().getBounds2D());
+        Rectangle2D box = moved(shape).getBounds2D().createIntersection(all().getBounds2D());
         Rectangle place = pen.getTransform().createTransformedShape(box).getBounds();
         place.grow(1, 1);
         BufferedImage dots = new Halftone(place, pen.getTransform().getScaleX(), rgb)
-                .through(shape, pitch, tone, layer -> layer.setRenderingHints(pen.getRenderingHints()));
+                .through(
+                        moved(shape),
+                        pitch,
+                        (x, y) -> tone.applyAsDouble(x - left, y),
+                        layer -> layer.setRenderingHints(pen.getRenderingHints()));
         AffineTransform units = pen.getTransform();
         pen.setTransform(new AffineTransform());
         pen.drawImage(dots, place.x, place.y, null);

@@ -10,16 +10,18 @@ import static bandwright.pipeline.sample.art.Shapes.soft;
 
 import java.awt.Shape;
 
-/** The foghorn on its house, so loud that the gulls turn over; square. */
+/** The foghorn on its house, so loud that the gulls turn over. */
 final class FoghornPicture {
     private static final double X = 640;
     private static final double Y = 420;
 
     private FoghornPicture() {}
 
-    static Canvas draw() {
-        Canvas c = Canvas.on(Ink.LAMP, 1100, 1100, 1.1);
-        for (int ring = 8; ring >= 1; ring--) {
+    /** As wide as said and 1100 high; the horn keeps its size and more sea and sound come to its sides. */
+    static Canvas draw(double width, double scale) {
+        double left = (width - 1100) * 0.4;
+        Canvas c = Canvas.on(Ink.LAMP, width, 1100, scale).from(left);
+        for (int ring = (int) width / 130; ring >= 1; ring--) {
             int ink = ring % 2 == 0 ? Ink.LAMP : Ink.CREAM;
             c.fill(ink, disc(X, Y, 110 + 92 * ring));
             if (ring % 2 == 0) {
@@ -27,18 +29,24 @@ final class FoghornPicture {
                 c.dots(Ink.CORAL, 14, disc(X, Y, reach), (x, y) -> 1 - (reach - Math.hypot(x - X, y - Y)) / 105);
             }
         }
-        Sea.row(c, Ink.SEA, Ink.CREAM, 940, 260, 40, 30);
-        house(c);
+        Sea.row(c.from(0), Ink.SEA, Ink.CREAM, 940, 260, 40, 30);
+        house(c.from(left));
         horn(c);
         gull(c, 905, 170, 1, 158);
         gull(c, 985, 640, 0.8, -128);
         gull(c, 760, 850, 0.6, 60);
-        Sea.row(c, Ink.NIGHT, Ink.CREAM, 1030, 320, 48, 190);
+        for (double x = 1290; x < width - left; x += 330) {
+            gull(c, x, 250 + x * 7 % 400, 0.9, x / 2);
+            gull(c, 360 - x, 300 + x * 5 % 300, 0.7, x / 3);
+        }
+        Sea.row(c.from(0), Ink.NIGHT, Ink.CREAM, 1030, 320, 48, 190);
         return c;
     }
 
     private static void house(Canvas c) {
-        c.fill(Ink.NIGHT, path("M-20 1100 L-20 900 C120 850 420 850 520 900 C580 930 600 1000 620 1100 Z"));
+        c.fill(
+                Ink.NIGHT,
+                path("M-120 1100 C-110 1000 -90 930 -20 900 C120 850 420 850 520 900 C580 930 600 1000 620 1100 Z"));
         Shape wall = box(90, 690, 330, 210);
         c.fill(Ink.CREAM, wall).dots(Ink.SEA, 14, wall, (x, y) -> (x - 210) / 330);
         c.fill(Ink.CORAL, box(90, 850, 330, 56)).fill(Ink.NIGHT, soft(66, 666, 378, 36, 8));

@@ -18,9 +18,9 @@ public final class Gallery {
     /** Draws all pictures into that folder and says their names. */
     public static List<String> write(Path folder) throws IOException {
         Files.createDirectories(folder);
-        jpeg(TernPicture.draw(), 0.88f, folder.resolve("tern.jpg"));
+        jpeg(TernPicture.draw(), 0.85f, folder.resolve("tern.jpg"));
         png(StormLampPicture.four().image(), folder.resolve("storm-lamp.png"));
-        png(StormLampPicture.one().image(), folder.resolve("storm-lamp-square.png"));
+        flat(StormLampPicture.one(), folder.resolve("storm-lamp-square.png"));
         flat(ChoirPicture.draw(), folder.resolve("choir.png"));
         flat(RowingPicture.draw(1), folder.resolve("rowing-club.png"));
         flat(TidesPicture.draw(), folder.resolve("tide-table.png"));
@@ -28,8 +28,10 @@ public final class Gallery {
         flat(SkerriesPicture.draw(2352, 2070, 0.85), folder.resolve("skerries-tall.png"));
         flat(ShoalPicture.draw(9, 6, 1), folder.resolve("shoal.png"));
         flat(ShoalPicture.draw(8, 12, 0.9), folder.resolve("shoal-tall.png"));
-        flat(KeeperPicture.draw(), folder.resolve("keeper.png"));
-        flat(FoghornPicture.draw(), folder.resolve("foghorn.png"));
+        flat(KeeperPicture.draw(1100, 1.1), folder.resolve("keeper-square.png"));
+        flat(KeeperPicture.draw(2475, 0.95), folder.resolve("keeper.png"));
+        flat(FoghornPicture.draw(1100, 1.1), folder.resolve("foghorn-square.png"));
+        flat(FoghornPicture.draw(2475, 0.95), folder.resolve("foghorn.png"));
         // What a buyer sends from a telephone: far too few pixels for a mug.
         jpeg(RowingPicture.draw(0.18), 0.8f, folder.resolve("regatta-photo.jpg"));
         return List.of(
@@ -43,7 +45,9 @@ public final class Gallery {
                 "skerries-tall.png",
                 "shoal.png",
                 "shoal-tall.png",
+                "keeper-square.png",
                 "keeper.png",
+                "foghorn-square.png",
                 "foghorn.png",
                 "regatta-photo.jpg");
     }

@@ -13,7 +13,7 @@ import java.util.function.ToDoubleBiFunction;
  * Reckoned pixel by pixel, as filling tens of thousands of discs takes seconds.
  */
 final class Halftone {
-    private final BufferedImage screen;
+    private final int[] screen;
     private final Rectangle place;
     private final double scale;
     private final int rgb;
@@ -23,11 +23,12 @@ final class Halftone {
         this.place = place;
         this.scale = scale;
         this.rgb = rgb;
-        screen = new BufferedImage(place.width, place.height, BufferedImage.TYPE_INT_ARGB);
+        screen = new int[place.width * place.height];
     }
 
     /** The dots where the shape is, its edge as soft as the pen's. */
-    BufferedImage through(Shape shape, double pitch, ToDoubleBiFunction<Double, Double> tone, Consumer<Graphics2D> pen) {
+    BufferedImage through(
+            Shape shape, double pitch, ToDoubleBiFunction<Double, Double> tone, Consumer<Graphics2D> pen) {
         double step = pitch / 2;
         int firstRow = (int) Math.floor(place.getMinY() / scale / step) - 1;
         int firstColumn = (int) Math.floor(place.getMinX() / scale / step) - 1;
@@ -44,8 +45,7 @@ final class Halftone {
                 }
             }
         }
-        keep(window(shape, pen));
-        return screen;
+        return kept(window(shape, pen));
     }
 
     private void dot(double x, double y, double radius) {
@@ -53,13 +53,16 @@ final class Halftone {
         int below = (int) Math.min(place.height - 1, y + radius + 1);
         for (int py = (int) Math.max(0, y - radius - 1); py <= below; py++) {
             for (int px = (int) Math.max(0, x - radius - 1); px <= right; px++) {
-                double inside = radius + 0.5 - Math.hypot(px + 0.5 - x, py + 0.5 - y);
-                int alpha = (int) Math.round(255 * Math.max(0, Math.min(1, inside)));
-                if (alpha > screen.getRGB(px, py) >>> 24) {
-                    screen.setRGB(px, py, alpha << 24 | rgb);
-                }
+                double inside = radius + 0.5 - distance(px + 0.5 - x, py + 0.5 - y);
+                int alpha = (int) (255 * Math.max(0, Math.min(1, inside)));
+                int at = py * place.width + px;
+                screen[at] = Math.max(screen[at], alpha);
             }
         }
+    }
+
+    private static double distance(double across, double down) {
+        return Math.sqrt(across * across + down * down);
     }
 
     private BufferedImage window(Shape shape, Consumer<Graphics2D> pen) {
@@ -74,12 +77,12 @@ final class Halftone {
         return window;
     }
 
-    private void keep(BufferedImage window) {
-        for (int y = 0; y < place.height; y++) {
-            for (int x = 0; x < place.width; x++) {
-                int alpha = (screen.getRGB(x, y) >>> 24) * (window.getRGB(x, y) >>> 24) / 255;
-                screen.setRGB(x, y, alpha << 24 | rgb);
-            }
+    private BufferedImage kept(BufferedImage window) {
+        int[] pixels = window.getRGB(0, 0, place.width, place.height, null, 0, place.width);
+        for (int i = 0; i < pixels.length; i++) {
+            pixels[i] = screen[i] * (pixels[i] >>> 24) / 255 << 24 | rgb;
         }
+        window.setRGB(0, 0, place.width, place.height, pixels, 0, place.width);
+        return window;
     }
 }

@@ -9,14 +9,15 @@ import static bandwright.pipeline.sample.art.Shapes.path;
 
 import java.awt.Shape;
 
-/** The old keeper with his pipe, the lamp behind his head; square. */
+/** The old keeper with his pipe, the lamp behind his head. */
 final class KeeperPicture {
     private static final int SKIN = 0xE5B08A;
 
     private KeeperPicture() {}
 
-    static Canvas draw() {
-        Canvas c = Canvas.on(Ink.SEA, 1100, 1100, 1.1);
+    /** As wide as said and 1100 high; the keeper stays in the middle and the rays reach farther. */
+    static Canvas draw(double width, double scale) {
+        Canvas c = Canvas.on(Ink.SEA, width, 1100, scale).from((width - 1100) / 2);
         rays(c);
         Shape lamp = disc(550, 500, 440);
         c.fill(Ink.CORAL, lamp).dots(Ink.LAMP, 17, lamp, (x, y) -> 1.05 - Math.hypot(x - 550, y - 500) / 500);
@@ -30,9 +31,9 @@ final class KeeperPicture {
 
     private static void rays(Canvas c) {
         for (int i = 0; i < 16; i++) {
-            Shape ray = at(550, 500, 1, i * 22.5, path("M0 0 L900 -88 L900 88 Z"));
+            Shape ray = at(550, 500, 1, i * 22.5, path("M0 0 L1600 -157 L1600 157 Z"));
             c.fill(Ink.SHALLOW, ray);
-            c.dots(Ink.SEA, 15, ray, (x, y) -> (Math.hypot(x - 550, y - 500) - 380) / 420);
+            c.dots(Ink.SEA, 15, ray, (x, y) -> (Math.hypot(x - 550, y - 500) - 380) / 620);
         }
     }
 

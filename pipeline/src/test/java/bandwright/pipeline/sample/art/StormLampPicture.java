@@ -8,7 +8,7 @@ import static bandwright.pipeline.sample.art.Shapes.soft;
 
 import java.awt.Shape;
 
-/** Storm lamps on a rope, on nothing: a coloured blank shows through between them. */
+/** Storm lamps on a rope, on nothing: a coloured blank shows through between them; one more hangs in the night. */
 final class StormLampPicture {
     private static final int TWINE = 0x9C7446;
 
@@ -30,7 +30,7 @@ final class StormLampPicture {
 
     /** A big one, for a coaster. */
     static Canvas one() {
-        Canvas c = Canvas.clear(1100, 1100, 1.05);
+        Canvas c = Canvas.on(Ink.SEA, 1100, 1100, 1.2);
         glow(c, 550, 610, 540);
         rope(c, 1100, 1, "M0 8 C30 12 70 12 100 8");
         lamp(c, 550, 112, 1.12, Ink.CORAL);
