@@ -47,7 +47,7 @@ final class MainTest {
         assertThat(out.toString())
                 .containsOnlyOnce("\n")
                 .contains("2026-03-02-1")
-                .contains("1 held");
+                .contains("5 held");
         assertThat(err.toString()).isEmpty();
         assertThat(names(folder.resolve("outbox"))).containsExactly("2026-03-02-1", "ledger.db", "ledger.lock");
         assertThat(names(folder.resolve("outbox/2026-03-02-1")))
@@ -61,7 +61,7 @@ final class MainTest {
         assertThat(out.toString())
                 .contains("MUG-11-WH")
                 .contains("Did you mean MUG-11-W?")
-                .contains("1 held");
+                .contains("5 held");
         assertThat(folder.resolve("outbox")).doesNotExist();
     }
 

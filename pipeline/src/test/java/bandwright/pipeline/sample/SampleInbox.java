@@ -33,7 +33,7 @@ final class SampleInbox {
             0072;2026-02-28;2026-03-05;silver glitter mug;lamp;1;;Cass Merrow;The Ferry Office;Nether Skerry;NS1 1CM;Skerry Isles;yes;"For the long crossing, with love from all at the pier.";Open
             0073;2026-03-01;2026-03-06;frosted glass mug;keper.png;1;;Linnet Ashgrove;Tern House, 2 Shingle Road;Wrackham;WR2 5LA;Skerry Isles;;;Open
             0073;2026-03-01;2026-03-06;frosted glass mug;tern;1;;Linnet Ashgrove;Tern House, 2 Shingle Road;Wrackham;WR2 5LA;Skerry Isles;;;Open
-            0074;2026-03-01;2026-03-06;tile;tide table;2;;Magnus Thorvald;Havnegade 3;Sk\u00e6rby;4100;Nordmark;;;Open
+            0074;2026-03-01;2026-03-06;tile;skerries;2;;Magnus Thorvald;Havnegade 3;Sk\u00e6rby;4100;Nordmark;;;Open
             0074;2026-03-01;2026-03-06;camp cup;rowing club;1;;Magnus Thorvald;Havnegade 3;Sk\u00e6rby;4100;Nordmark;;;Open
             0075;2026-03-01;2026-03-07;15 oz white mug;tide table;2;;Saltby Sailing School;Pontoon C;Saltby;SB4 4SS;Skerry Isles;;;Open
             0075;2026-03-01;2026-03-07;15 oz white mug;rowing club;2;;Saltby Sailing School;Pontoon C;Saltby;SB4 4SS;Skerry Isles;;;Open

@@ -20,7 +20,7 @@ final class TernPicture {
     private TernPicture() {}
 
     static Canvas draw() {
-        Canvas c = Canvas.on(DUSK, 2250, 1000, 1.1);
+        Canvas c = Canvas.on(DUSK, 2250, 1000, 1);
         sky(c);
         for (int row = 0; row < 5; row++) {
             int ink = row < 1 ? Ink.SHALLOW : row < 3 ? Ink.SEA : Ink.NIGHT;
