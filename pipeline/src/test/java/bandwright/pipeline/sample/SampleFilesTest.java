@@ -63,15 +63,17 @@ final class SampleFilesTest {
             return 255;
         }
         long sum = 0;
-        for (int y = 0; y < a.getHeight(); y++) {
-            for (int x = 0; x < a.getWidth(); x++) {
-                int p = a.getRGB(x, y);
-                int q = b.getRGB(x, y);
-                for (int shift = 0; shift < 32; shift += 8) {
-                    sum += Math.abs((p >> shift & 255) - (q >> shift & 255));
-                }
+        int[] p = pixels(a);
+        int[] q = pixels(b);
+        for (int i = 0; i < p.length; i++) {
+            for (int shift = 0; shift < 32; shift += 8) {
+                sum += Math.abs((p[i] >> shift & 255) - (q[i] >> shift & 255));
             }
         }
-        return sum / (4.0 * a.getWidth() * a.getHeight());
+        return sum / (4.0 * p.length);
+    }
+
+    private static int[] pixels(BufferedImage image) {
+        return image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
     }
 }
