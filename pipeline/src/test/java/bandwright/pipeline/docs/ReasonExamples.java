@@ -1,0 +1,156 @@
+package bandwright.pipeline.docs;
+
+import bandwright.pipeline.artwork.Flaw;
+import bandwright.pipeline.held.Reason;
+import bandwright.pipeline.intake.IntakeReason;
+import bandwright.pipeline.match.MatchReason;
+import bandwright.pipeline.owed.OwedReason;
+import bandwright.pipeline.size.SizeReason;
+import bandwright.rules.Rulebook;
+import bandwright.rules.blanks.Blank;
+import bandwright.rules.heat.HeatChoice.Refusal;
+import bandwright.rules.heat.HeatChoice.Why;
+import bandwright.rules.orders.OrderField;
+import bandwright.rules.paper.PaperRoom;
+import bandwright.rules.units.Length;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** One example of every way in which a row can be held, in the order of the stages. A test names those that lack one. */
+final class ReasonExamples {
+    private final Rulebook rules = Rulebook.read(Optional.empty());
+
+    List<Reason> all() {
+        List<Reason> all = new ArrayList<>(intake());
+        all.addAll(names());
+        all.addAll(heat());
+        all.addAll(size());
+        all.addAll(owed());
+        return all;
+    }
+
+    private static List<Reason> intake() {
+        List<Reason> all = new ArrayList<>(List.of(
+                new IntakeReason.NumberDamaged(OrderField.ORDER, "1234567890123456800"),
+                new IntakeReason.OrderMissing(""),
+                new IntakeReason.OrderMissing("#REF!"),
+                new IntakeReason.QuantityUnclear("2.5", 500),
+                new IntakeReason.QuantityUnclear("", 500),
+                new IntakeReason.DateUnclear(
+                        OrderField.SHIP_BY, "3/4/2026", List.of(LocalDate.of(2026, 3, 4), LocalDate.of(2026, 4, 3))),
+                new IntakeReason.DateUnclear(OrderField.SHIP_BY, "next week", List.of())));
+        notYet("bandwright.pipeline.intake.IntakeReason$NotYet$What").forEach(all::add);
+        return all;
+    }
+
+    private static Stream<Reason> notYet(String whats) {
+        try {
+            Class<?> what = Class.forName(whats);
+            var constructor = IntakeReason.NotYet.class.getDeclaredConstructors()[0];
+            List<Reason> made = new ArrayList<>();
+            for (Object one : what.getEnumConstants()) {
+                made.add((Reason) constructor.newInstance(one));
+            }
+            return made.stream();
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static List<Reason> names() {
+        List<Reason> all = new ArrayList<>(List.of(
+                new MatchReason.BlankUnknown("MUG-11-WH", Optional.of("MUG-11-W")),
+                new MatchReason.BlankUnknown("tankard", Optional.empty()),
+                new MatchReason.BlankUnknown("", Optional.empty()),
+                new MatchReason.DesignUnknown("turn", Optional.of("tern")),
+                new MatchReason.DesignUnknown("puffin", Optional.empty()),
+                new MatchReason.DesignUnknown("", Optional.empty()),
+                new MatchReason.ArtworkMissing("tern", "tern.jpg", Optional.of("Tern-final.jpg")),
+                new MatchReason.ArtworkMissing("tern", "tern.jpg", Optional.empty())));
+        for (Flaw flaw : Flaw.values()) {
+            all.add(new MatchReason.ArtworkUnreadable("tern.jpg", flaw));
+        }
+        for (MatchReason.NotYet.Later later : MatchReason.NotYet.Later.values()) {
+            String about =
+                    switch (later) {
+                        case PICTURE_KIND -> "TIFF";
+                        case TEXTS -> "tern";
+                        case PLACEMENT -> "handle-left";
+                    };
+            all.add(new MatchReason.NotYet(later, about));
+        }
+        return all;
+    }
+
+    private List<Reason> heat() {
+        List<Reason> all = new ArrayList<>();
+        all.add(new MatchReason.HeatSourceUnknown("clmp", Optional.of("clamp"), List.of("clamp", "oven")));
+        all.add(new MatchReason.HeatSourceUnknown("kiln", Optional.empty(), List.of("clamp", "oven")));
+        for (Why why : Why.values()) {
+            all.add(refused(why));
+        }
+        Blank glass = rules.blanks().get("STEIN-16-F");
+        all.add(new MatchReason.NoHeatSource(
+                glass,
+                List.of(
+                        new Refusal(rules.heatSources().get("clamp"), Why.NOT_ALLOWED),
+                        new Refusal(rules.heatSources().get("flat"), Why.ROUND_NOT_HERE))));
+        all.add(new MatchReason.NoHeatSource(glass, List.of()));
+        return all;
+    }
+
+    private Reason refused(Why why) {
+        return switch (why) {
+            case FLAT_NOT_HERE -> refused(why, "COAST-R", "clamp");
+            case ROUND_NOT_HERE -> refused(why, "MUG-11-W", "flat");
+            case NO_SETTING -> refused(why, "STEIN-22-W", "oven");
+            case NOT_ALLOWED -> refused(why, "STEIN-16-F", "clamp");
+            case NOT_LISTED -> refused(why, "CAMP-12-E", "clamp");
+            case TOO_NARROW -> refused(why, "TUM-12-W", "clamp");
+            case TOO_WIDE -> refused(why, "MUG-20-W", "tumbler");
+            case LEANS_TOO_MUCH -> refused(why, "CONE-12-W", "clamp");
+        };
+    }
+
+    private Reason refused(Why why, String sku, String source) {
+        return new MatchReason.HeatSourceRefused(
+                rules.blanks().get(sku), new Refusal(rules.heatSources().get(source), why));
+    }
+
+    private List<Reason> size() {
+        Length wide = Length.mm(240);
+        Length high = Length.mm(440);
+        PaperRoom room = PaperRoom.of(
+                rules.papers().find("letter").orElseThrow(),
+                rules.printers().list().get(0));
+        List<Reason> all = new ArrayList<>(List.of(
+                new SizeReason.BandEmpty("MUG-06-W", "clamp"),
+                new SizeReason.TooSlim("tern.jpg", 6000, 4),
+                new SizeReason.PpiLow("tern.jpg", "MUG-11-W", 72, 100, "828 x 355", "1656 x 709"),
+                new SizeReason.CropLarge("tern.jpg", "MUG-11-W", 0.42, 0.35),
+                new SizeReason.StretchLarge("tern.jpg", "MUG-11-W", 0.18, 0.10),
+                new SizeReason.TooLargeForPaper("STEIN-22-W", wide, high, Optional.of(room)),
+                new SizeReason.TooLargeForPaper("STEIN-22-W", wide, high, Optional.empty())));
+        Arrays.stream(SizeReason.NotYet.Later.values())
+                .map(later -> new SizeReason.NotYet(
+                        later,
+                        switch (later) {
+                            case CONE -> "CONE-12-W";
+                            case ROLL -> "STEIN-22-W";
+                            case COLOUR_PROFILE -> "desk";
+                        }))
+                .forEach(all::add);
+        return all;
+    }
+
+    private static List<Reason> owed() {
+        return List.of(
+                new OwedReason.StatedDifferently("web-shop.csv, row 3", "weekend-orders.xlsx, Orders, row 9"),
+                new OwedReason.ChangedAfterPrinting(
+                        List.of("Q1042-1-1 (MUG-11-W, tern)"), "MUG-11-W, choir", OrderField.DESIGN));
+    }
+}
