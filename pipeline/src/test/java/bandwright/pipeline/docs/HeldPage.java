@@ -3,14 +3,11 @@ package bandwright.pipeline.docs;
 import static bandwright.pipeline.docs.Doc.say;
 
 import bandwright.pipeline.held.Reason;
-import bandwright.rules.Rulebook;
-import bandwright.rules.orders.OrderColumns;
 import bandwright.rules.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** docs/held.md: every code with examples of its message and its cure. */
@@ -95,8 +92,7 @@ final class HeldPage {
 
     /** The first of the built-in headers that the field goes by. */
     private static String firstHeader(Reason reason) {
-        OrderColumns columns = Rulebook.read(Optional.empty()).orderColumns();
-        return columns.list().stream()
+        return BuiltIn.rules().orderColumns().list().stream()
                 .filter(column -> column.field().equals(reason.field()))
                 .map(column -> column.header())
                 .findFirst()

@@ -10,19 +10,29 @@ import bandwright.rules.Rulebook;
 import bandwright.rules.blanks.Blank;
 import bandwright.rules.heat.HeatChoice.Refusal;
 import bandwright.rules.heat.HeatChoice.Why;
+import bandwright.rules.heat.HeatSource;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.paper.PaperRoom;
 import bandwright.rules.units.Length;
+import java.lang.reflect.RecordComponent;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** One example of every way in which a row can be held, in the order of the stages. A test names those that lack one. */
 final class ReasonExamples {
-    private final Rulebook rules = Rulebook.read(Optional.empty());
+    /** What a thing that isn't printed yet is about; the enums behind it are their stages' own. */
+    private static final Map<String, String> ABOUT = Map.of(
+            "PICTURE_KIND", "TIFF",
+            "PLACEMENT", "handle-left",
+            "CONE", "CONE-12-W",
+            "ROLL", "STEIN-22-W",
+            "COLOUR_PROFILE", "desk");
+
+    private final Rulebook rules = BuiltIn.rules();
 
     List<Reason> all() {
         List<Reason> all = new ArrayList<>(intake());
@@ -43,19 +53,24 @@ final class ReasonExamples {
                 new IntakeReason.DateUnclear(
                         OrderField.SHIP_BY, "3/4/2026", List.of(LocalDate.of(2026, 3, 4), LocalDate.of(2026, 4, 3))),
                 new IntakeReason.DateUnclear(OrderField.SHIP_BY, "next week", List.of())));
-        notYet("bandwright.pipeline.intake.IntakeReason$NotYet$What").forEach(all::add);
+        all.addAll(notYet(IntakeReason.NotYet.class));
         return all;
     }
 
-    private static Stream<Reason> notYet(String whats) {
+    /** One for each thing that the stage knows and doesn't make. */
+    private static <R extends Record & Reason> List<Reason> notYet(Class<R> stage) {
+        RecordComponent[] parts = stage.getRecordComponents();
+        List<Reason> made = new ArrayList<>();
+        for (Object what : parts[0].getType().getEnumConstants()) {
+            Object[] about = {what, ABOUT.getOrDefault(what.toString(), "tern")};
+            made.add(made(stage, Arrays.copyOf(about, parts.length)));
+        }
+        return made;
+    }
+
+    private static <R extends Record & Reason> Reason made(Class<R> stage, Object... parts) {
         try {
-            Class<?> what = Class.forName(whats);
-            var constructor = IntakeReason.NotYet.class.getDeclaredConstructors()[0];
-            List<Reason> made = new ArrayList<>();
-            for (Object one : what.getEnumConstants()) {
-                made.add((Reason) constructor.newInstance(one));
-            }
-            return made.stream();
+            return (Reason) stage.getDeclaredConstructors()[0].newInstance(parts);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(e);
         }
@@ -74,15 +89,7 @@ final class ReasonExamples {
         for (Flaw flaw : Flaw.values()) {
             all.add(new MatchReason.ArtworkUnreadable("tern.jpg", flaw));
         }
-        for (MatchReason.NotYet.Later later : MatchReason.NotYet.Later.values()) {
-            String about =
-                    switch (later) {
-                        case PICTURE_KIND -> "TIFF";
-                        case TEXTS -> "tern";
-                        case PLACEMENT -> "handle-left";
-                    };
-            all.add(new MatchReason.NotYet(later, about));
-        }
+        all.addAll(notYet(MatchReason.NotYet.class));
         return all;
     }
 
@@ -93,12 +100,12 @@ final class ReasonExamples {
         for (Why why : Why.values()) {
             all.add(refused(why));
         }
-        Blank glass = rules.blanks().get("STEIN-16-F");
+        Blank glass = blank("STEIN-16-F");
         all.add(new MatchReason.NoHeatSource(
                 glass,
                 List.of(
-                        new Refusal(rules.heatSources().get("clamp"), Why.NOT_ALLOWED),
-                        new Refusal(rules.heatSources().get("flat"), Why.ROUND_NOT_HERE))));
+                        new Refusal(source("clamp"), Why.NOT_ALLOWED),
+                        new Refusal(source("flat"), Why.ROUND_NOT_HERE))));
         all.add(new MatchReason.NoHeatSource(glass, List.of()));
         return all;
     }
@@ -118,7 +125,15 @@ final class ReasonExamples {
 
     private Reason refused(Why why, String sku, String source) {
         return new MatchReason.HeatSourceRefused(
-                rules.blanks().get(sku), new Refusal(rules.heatSources().get(source), why));
+                blank(sku), new Refusal(source(source), why));
+    }
+
+    private Blank blank(String sku) {
+        return rules.blanks().find(sku).orElseThrow();
+    }
+
+    private HeatSource source(String id) {
+        return rules.heatSources().find(id).orElseThrow();
     }
 
     private List<Reason> size() {
@@ -135,15 +150,7 @@ final class ReasonExamples {
                 new SizeReason.StretchLarge("tern.jpg", "MUG-11-W", 0.18, 0.10),
                 new SizeReason.TooLargeForPaper("STEIN-22-W", wide, high, Optional.of(room)),
                 new SizeReason.TooLargeForPaper("STEIN-22-W", wide, high, Optional.empty())));
-        Arrays.stream(SizeReason.NotYet.Later.values())
-                .map(later -> new SizeReason.NotYet(
-                        later,
-                        switch (later) {
-                            case CONE -> "CONE-12-W";
-                            case ROLL -> "STEIN-22-W";
-                            case COLOUR_PROFILE -> "desk";
-                        }))
-                .forEach(all::add);
+        all.addAll(notYet(SizeReason.NotYet.class));
         return all;
     }
 

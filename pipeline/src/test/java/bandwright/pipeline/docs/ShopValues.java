@@ -3,6 +3,7 @@ package bandwright.pipeline.docs;
 import static bandwright.pipeline.docs.Doc.say;
 
 import bandwright.rules.Rulebook;
+import bandwright.rules.RulebookFaults;
 import bandwright.rules.Shop;
 import bandwright.rules.table.Word;
 import bandwright.rules.units.Length;
@@ -35,6 +36,8 @@ record ShopValues(Shop builtIn) {
             return new ShopValues(shop);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        } catch (RulebookFaults e) {
+            throw new IllegalStateException(e);
         }
     }
 
