@@ -47,7 +47,8 @@ final class WordsTest {
         }
         String all = String.join("\n", sources());
         List<String> forgotten = Words.keys().stream()
-                .filter(key -> !key.startsWith("docs.")) // asked for by the pages made from the code, and tested beside them
+                .filter(key ->
+                        !key.startsWith("docs.")) // asked for by the pages made from the code, and tested beside them
                 .filter(key -> !key.contains(".usage.") && !literals.contains(key) && !isComposed(key, all))
                 .sorted()
                 .toList();

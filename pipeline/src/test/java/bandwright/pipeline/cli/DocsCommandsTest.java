@@ -43,9 +43,7 @@ final class DocsCommandsTest {
 
     /** Brackets round what may be left out, and the shape of a day, are for people. */
     private static String[] words(String shown) {
-        String plain = shown.replaceAll("[\\[\\]]", "")
-                .replace("...", "")
-                .replace("YYYY-MM-DD", "2026-03-02");
+        String plain = shown.replaceAll("[\\[\\]]", "").replace("...", "").replace("YYYY-MM-DD", "2026-03-02");
         return WORD.matcher(plain)
                 .results()
                 .map(found -> found.group(1) == null ? found.group(2) : found.group(1))

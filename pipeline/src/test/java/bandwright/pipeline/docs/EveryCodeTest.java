@@ -28,13 +28,15 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** Nothing that the program can say or read is missing from the pages made from it. */
 final class EveryCodeTest {
-    private static final JavaClasses MAIN =
-            new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("bandwright");
+    private static final JavaClasses MAIN = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("bandwright");
 
     @Test
     void everyWayToBeHeldHasAnExample() {
-        Set<String> shown =
-                all().stream().map(reason -> reason.getClass().getName()).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> shown = all().stream()
+                .map(reason -> reason.getClass().getName())
+                .collect(Collectors.toCollection(TreeSet::new));
         Set<String> known = MAIN.stream()
                 .filter(one -> one.isAssignableTo(Reason.class) && !one.isInterface())
                 .map(one -> one.getName())
@@ -53,8 +55,8 @@ final class EveryCodeTest {
         }
         for (String key : new TreeSet<>(Words.keys())) {
             if (key.startsWith("held.") || key.matches("(match|size)\\.(not-yet|why|too-slim)\\..*")) {
-                Pattern sentence = Pattern.compile(
-                        ".*\\Q" + Words.say(key).replaceAll("\\{[0-9]}", "\\\\E.*\\\\Q") + "\\E.*");
+                Pattern sentence =
+                        Pattern.compile(".*\\Q" + Words.say(key).replaceAll("\\{[0-9]}", "\\\\E.*\\\\Q") + "\\E.*");
                 assertThat(said).as(key).anyMatch(one -> sentence.matcher(one).matches());
             }
         }

@@ -17,11 +17,8 @@ import org.apache.commons.csv.CSVRecord;
 /** docs/figures.md: every cell of the built-in rulebook that holds a figure, with where the figure is from. */
 final class FiguresPage {
     private static final Path TABLES = Path.of("..", "rules", "tables");
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180
-            .builder()
-            .setHeader()
-            .setSkipHeaderRecord(true)
-            .get();
+    private static final CSVFormat FORMAT =
+            CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
 
     /** Names, words of the trade and places on the shelf: a digit in them is no figure. */
     private static final Set<String> NO_FIGURES = Set.of(
@@ -54,8 +51,8 @@ final class FiguresPage {
         for (CSVRecord row : read(kind)) {
             List<String> figures = figures(kind, row);
             if (!figures.isEmpty()) {
-                rows.add(List.of(
-                        name(kind, row), String.join("; ", figures), cell(row, "evidence"), cell(row, "note")));
+                rows.add(
+                        List.of(name(kind, row), String.join("; ", figures), cell(row, "evidence"), cell(row, "note")));
             }
         }
         return rows;

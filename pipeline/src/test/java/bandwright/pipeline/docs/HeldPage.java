@@ -21,7 +21,9 @@ final class HeldPage {
         NOTES.put("ppi", List.of(150, "200", "1656 x 709"));
         NOTES.put("crop", List.of("21", "15"));
         NOTES.put("stretch", List.of("4", "3"));
-        NOTES.put("limited", List.of(Words.say("size.limited.press"), Words.say("size.limited.height"), "120.65", "137.00"));
+        NOTES.put(
+                "limited",
+                List.of(Words.say("size.limited.press"), Words.say("size.limited.height"), "120.65", "137.00"));
         NOTES.put("not-confirmed", List.of("ceramic", "mug press"));
         SKIPPED.put("cancelled", List.of(Words.say("intake.cancelled", "Refunded")));
         SKIPPED.put(

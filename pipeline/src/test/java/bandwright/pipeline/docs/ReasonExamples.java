@@ -124,8 +124,7 @@ final class ReasonExamples {
     }
 
     private Reason refused(Why why, String sku, String source) {
-        return new MatchReason.HeatSourceRefused(
-                blank(sku), new Refusal(source(source), why));
+        return new MatchReason.HeatSourceRefused(blank(sku), new Refusal(source(source), why));
     }
 
     private Blank blank(String sku) {

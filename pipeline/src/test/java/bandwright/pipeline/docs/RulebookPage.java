@@ -101,7 +101,9 @@ final class RulebookPage {
         return " "
                 + say(
                         "words",
-                        Arrays.stream(words).map(word -> "`" + word.word() + "`").collect(Collectors.joining(", ")));
+                        Arrays.stream(words)
+                                .map(word -> "`" + word.word() + "`")
+                                .collect(Collectors.joining(", ")));
     }
 
     /** The closed list of an order's fields, by the constants that stand for them. */
