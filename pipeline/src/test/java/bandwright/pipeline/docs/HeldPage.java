@@ -2,6 +2,7 @@ package bandwright.pipeline.docs;
 
 import static bandwright.pipeline.docs.Doc.say;
 
+import bandwright.pipeline.held.Question;
 import bandwright.pipeline.held.Reason;
 import bandwright.rules.words.Words;
 import java.util.ArrayList;
@@ -24,8 +25,10 @@ final class HeldPage {
         NOTES.put(
                 "limited",
                 List.of(Words.say("size.limited.press"), Words.say("size.limited.height"), "120.65", "137.00"));
+        NOTES.put("stock", List.of("TUM-12-W", 2));
         NOTES.put("not-confirmed", List.of("ceramic", "mug press"));
         SKIPPED.put("cancelled", List.of(Words.say("intake.cancelled", "Refunded")));
+        SKIPPED.put("not-drinkware", List.of(Words.say("intake.not-drinkware", 5)));
         SKIPPED.put(
                 "already-made",
                 List.of(
@@ -71,11 +74,18 @@ final class HeldPage {
         page.heading(3, code)
                 .paragraph(say("code." + code) + " " + say("held.column", columns(code, reasons)))
                 .table(
-                        say("held.example"),
-                        reasons.stream()
-                                .map(reason -> List.of(reason.message(), reason.cure()))
-                                .distinct()
-                                .toList());
+                        say(asksTheBuyer(reasons) ? "held.example-asked" : "held.example"),
+                        reasons.stream().map(HeldPage::sentences).distinct().toList());
+    }
+
+    private static boolean asksTheBuyer(List<Reason> reasons) {
+        return reasons.stream().anyMatch(reason -> reason.question().isPresent());
+    }
+
+    private static List<String> sentences(Reason reason) {
+        List<String> all = new ArrayList<>(List.of(reason.message(), reason.cure()));
+        reason.question().map(Question::needed).ifPresent(all::add);
+        return all;
     }
 
     private static String columns(String code, List<Reason> reasons) {

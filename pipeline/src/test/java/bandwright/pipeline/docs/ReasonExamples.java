@@ -1,9 +1,12 @@
 package bandwright.pipeline.docs;
 
+import bandwright.pipeline.allot.AllotReason;
 import bandwright.pipeline.artwork.Flaw;
 import bandwright.pipeline.held.Reason;
 import bandwright.pipeline.intake.IntakeReason;
+import bandwright.pipeline.intake.listing.ListingReason;
 import bandwright.pipeline.match.MatchReason;
+import bandwright.pipeline.match.text.TextReason;
 import bandwright.pipeline.owed.OwedReason;
 import bandwright.pipeline.size.SizeReason;
 import bandwright.rules.Rulebook;
@@ -12,6 +15,7 @@ import bandwright.rules.heat.HeatChoice.Refusal;
 import bandwright.rules.heat.HeatChoice.Why;
 import bandwright.rules.heat.HeatSource;
 import bandwright.rules.orders.OrderField;
+import bandwright.rules.orders.Product;
 import bandwright.rules.paper.PaperRoom;
 import bandwright.rules.units.Length;
 import java.lang.reflect.RecordComponent;
@@ -21,6 +25,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** One example of every way in which a row can be held, in the order of the stages. A test names those that lack one. */
 final class ReasonExamples {
@@ -36,9 +41,13 @@ final class ReasonExamples {
 
     List<Reason> all() {
         List<Reason> all = new ArrayList<>(intake());
+        all.addAll(listings());
         all.addAll(names());
+        all.addAll(texts());
         all.addAll(heat());
         all.addAll(size());
+        all.add(new SizeReason.OrderIncomplete(List.of("web-shop.csv, row 4 (blank-unknown)")));
+        all.add(new AllotReason.OutOfStock("TUM-12-W", 2));
         all.addAll(owed());
         return all;
     }
@@ -53,8 +62,39 @@ final class ReasonExamples {
                 new IntakeReason.DateUnclear(
                         OrderField.SHIP_BY, "3/4/2026", List.of(LocalDate.of(2026, 3, 4), LocalDate.of(2026, 4, 3))),
                 new IntakeReason.DateUnclear(OrderField.SHIP_BY, "next week", List.of())));
-        all.addAll(notYet(IntakeReason.NotYet.class));
+        all.add(new IntakeReason.WaitingForApproval());
         return all;
+    }
+
+    private static List<Reason> listings() {
+        Product lamp = new Product(
+                "",
+                "Storm lamp mug",
+                new TreeMap<>(Map.of("Size", "11 oz")),
+                "MUG-11-W",
+                "lamp",
+                1,
+                new TreeMap<>(),
+                "",
+                4);
+        return List.of(
+                new ListingReason.ProductUnknown(
+                        "Storm lamp mgu", "", Optional.of(lamp), ",Storm lamp mgu,,SKU,DESIGN,1"),
+                new ListingReason.ProductUnknown(
+                        "Tide table mug", "Size: 15 oz", Optional.empty(), ",Tide table mug,Size=15 oz,SKU,DESIGN,1"),
+                new ListingReason.ProductTie("Storm lamp mug", 4, 7));
+    }
+
+    private static List<Reason> texts() {
+        OrderField cell = OrderField.PERSONALISATION;
+        return List.of(
+                new TextReason.PersonalisationUnread(
+                        cell, "in blue please", "choir", List.of("name", "year"), "Name: Ada, in blue please"),
+                new TextReason.PersonalisationUnread(cell, "Ada", "tern", List.of(), "Ada"),
+                new TextReason.TextsNotDealt(cell, "name", 2, 3, "Ada; Bo"),
+                new TextReason.TextMissing(cell, "name", "choir", ""),
+                new TextReason.TextTooLong(
+                        cell, "name", "Ada of the North Gallery", 24, 12, "Ada of the North Gallery"));
     }
 
     /** One for each thing that the stage knows and doesn't make. */

@@ -2,7 +2,6 @@ package bandwright.pipeline.docs;
 
 import bandwright.rules.Shop;
 import bandwright.rules.blanks.Blank;
-import bandwright.rules.orders.Site;
 import java.util.Arrays;
 
 /** Columns and keys that are read and checked, and that nothing asks for. A test fails as soon as something does. */
@@ -10,13 +9,10 @@ enum Unused {
     PEOPLE("key.people", Shop.class, "people"),
     CONTRAST_NOTE("key.contrast_note", Shop.class, "contrastNote"),
     CONTRAST_HOLD("key.contrast_hold", Shop.class, "contrastHold"),
-    INCOMPLETE_ORDER("key.incomplete_order", Shop.class, "incompleteOrder"),
     PROOFS("key.proofs", Shop.class, "proofs"),
     BASE_COLOUR("column.blanks.base_colour", Blank.class, "baseColour"),
     HOT_COLOUR("column.blanks.hot_colour", Blank.class, "hotColour"),
-    BACKING("column.blanks.backing", Blank.class, "backing"),
-    CONTINUED("column.sites.continued", Site.class, "continued"),
-    TEXT_SEPARATOR("column.sites.text_separator", Site.class, "textSeparator");
+    BACKING("column.blanks.backing", Blank.class, "backing");
 
     final String words;
     final Class<?> owner;
