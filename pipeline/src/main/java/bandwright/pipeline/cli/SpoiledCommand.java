@@ -7,6 +7,7 @@ import bandwright.rules.words.Words;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -47,7 +48,7 @@ final class SpoiledCommand implements Callable<Integer> {
                 new LinkedHashSet<>(units.stream().map(String::strip).toList()));
         try (Outbox place = Outbox.open(outbox, terminal::progress);
                 Ledger ledger = Ledger.open(outbox)) {
-            List<String> unknown = ledger.spoil(ids, LocalDate.now(), reason.strip());
+            List<String> unknown = ledger.spoil(ids, LocalDate.now(ZoneId.systemDefault()), reason.strip());
             unknown.forEach(id -> terminal.complain(Words.say("cli.spoiled-unknown", id)));
             if (!unknown.isEmpty()) {
                 return ExitCode.WRONG_USAGE;

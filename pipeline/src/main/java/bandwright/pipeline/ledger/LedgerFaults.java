@@ -19,8 +19,7 @@ final class LedgerFaults {
         SQLiteErrorCode code = SQLiteErrorCode.getErrorCode(sqlite.getResultCode().code & 0xFF);
         return switch (code) {
             case SQLITE_CORRUPT, SQLITE_NOTADB -> OutboxFault.of(failure, "ledger-damaged", file);
-            case SQLITE_FULL ->
-                OutboxFault.of(failure, "disk-full", file.toAbsolutePath().getParent());
+            case SQLITE_FULL -> OutboxFault.of(failure, "disk-full", file);
             case SQLITE_READONLY, SQLITE_CANTOPEN, SQLITE_PERM -> OutboxFault.of(failure, "ledger-closed", file);
             default -> OutboxFault.of(failure, "ledger-failed", file, said);
         };

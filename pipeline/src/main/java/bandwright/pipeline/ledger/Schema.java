@@ -58,7 +58,7 @@ final class Schema {
         connection.setAutoCommit(false);
         try (Statement statement = connection.createStatement()) {
             for (String step : steps.subList(version, steps.size())) {
-                for (String sql : step.split(";")) {
+                for (String sql : step.split(";", -1)) {
                     statement.executeUpdate(sql);
                 }
             }

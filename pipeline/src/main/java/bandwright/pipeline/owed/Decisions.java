@@ -19,7 +19,7 @@ import java.util.TreeMap;
 final class Decisions {
     private static final String ALREADY_MADE = "already-made";
 
-    private final Map<MatchedLine, Integer> places = new IdentityHashMap<>();
+    private final IdentityHashMap<MatchedLine, Integer> places = new IdentityHashMap<>();
     private final Map<Integer, OwedLine> lines = new TreeMap<>();
     private final List<HeldRow> kept = new ArrayList<>();
     private final Map<RowAndReason, HeldRow> held = new LinkedHashMap<>();

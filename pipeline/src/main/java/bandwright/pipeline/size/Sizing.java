@@ -76,7 +76,7 @@ public final class Sizing {
 
     /** The items of one row lie together; a set is made whole or waits whole. */
     private static List<List<OwedLine>> byRow(List<OwedLine> lines) {
-        Map<Row, List<OwedLine>> rows = new IdentityHashMap<>();
+        IdentityHashMap<Row, List<OwedLine>> rows = new IdentityHashMap<>();
         List<List<OwedLine>> inOrder = new ArrayList<>();
         for (OwedLine owed : lines) {
             rows.computeIfAbsent(owed.matched().line().row(), any -> {

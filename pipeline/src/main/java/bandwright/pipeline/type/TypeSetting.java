@@ -58,7 +58,7 @@ public final class TypeSetting {
             fault.accept(new TypeFault.NoGlyph(missing.getAsInt()));
             return Optional.empty();
         }
-        List<String> words = List.of(text.strip().split("\\s+"));
+        List<String> words = List.of(text.strip().split("\\s+", -1));
         if (text.isBlank()) {
             return Optional.empty();
         }

@@ -54,7 +54,7 @@ final class Choices {
     }
 
     private String formula(OrderField field) {
-        List<String> words = lists.get(field);
+        List<String> words = lists.getOrDefault(field, List.of());
         String inline = String.join(",", words);
         boolean isPlain = words.stream().noneMatch(word -> word.matches("(?s).*[,\"&<>\\p{Cntrl}].*|=.*|\\s.*|.*\\s"));
         if (isPlain && inline.length() <= INLINE) {
@@ -75,7 +75,7 @@ final class Choices {
         Worksheet sheet = book.newWorksheet(HeldFile.CHOICES);
         sheet.setVisibilityState(VisibilityState.HIDDEN);
         for (int column = 0; column < inSheet.size(); column++) {
-            List<String> words = lists.get(inSheet.get(column));
+            List<String> words = lists.getOrDefault(inSheet.get(column), List.of());
             for (int row = 0; row < words.size(); row++) {
                 sheet.value(row, column, CellText.of(words.get(row)));
             }

@@ -80,7 +80,7 @@ final class Halftone {
     private BufferedImage kept(BufferedImage window) {
         int[] pixels = window.getRGB(0, 0, place.width, place.height, null, 0, place.width);
         for (int i = 0; i < pixels.length; i++) {
-            pixels[i] = screen[i] * (pixels[i] >>> 24) / 255 << 24 | rgb;
+            pixels[i] = ((screen[i] * (pixels[i] >>> 24) / 255) << 24) | rgb;
         }
         window.setRGB(0, 0, place.width, place.height, pixels, 0, place.width);
         return window;

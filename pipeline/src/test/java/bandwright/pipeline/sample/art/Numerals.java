@@ -21,7 +21,8 @@ final class Numerals {
     static void draw(Canvas c, int ink, String figures, double x, double y, double high, double degrees) {
         double unit = high / 10;
         double left = -width(figures) / 2;
-        for (char figure : figures.toCharArray()) {
+        for (int i = 0; i < figures.length(); i++) {
+            char figure = figures.charAt(i);
             if (figure == '.') {
                 c.fill(ink, Shapes.at(x, y, unit, degrees, Shapes.disc(left + 0.4, 4.6, 0.9)));
                 left += 2.6;

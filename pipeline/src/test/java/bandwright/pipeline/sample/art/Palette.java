@@ -49,7 +49,7 @@ final class Palette {
             }
         }
         return uses.keySet().stream()
-                .sorted(Comparator.comparing((Integer colour) -> -uses.get(colour))
+                .sorted(Comparator.comparing((Integer colour) -> -uses.getOrDefault(colour, 0))
                         .thenComparing(colour -> colour))
                 .limit(256)
                 .toList();
