@@ -1,7 +1,6 @@
 package bandwright.pipeline;
 
 import bandwright.pipeline.artwork.ArtworkFile;
-import bandwright.pipeline.artwork.Orientation;
 import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.Reason;
 import bandwright.pipeline.held.SkippedRow;
@@ -14,61 +13,37 @@ import bandwright.pipeline.rows.Cell;
 import bandwright.pipeline.rows.From;
 import bandwright.pipeline.rows.Header;
 import bandwright.pipeline.rows.Row;
+import bandwright.pipeline.shop.SampleBlank;
+import bandwright.pipeline.shop.SampleHeat;
+import bandwright.pipeline.shop.SamplePaper;
+import bandwright.pipeline.shop.SampleRules;
+import bandwright.pipeline.shop.SampleUnit;
 import bandwright.pipeline.size.Note;
 import bandwright.pipeline.size.Transfer;
 import bandwright.pipeline.size.Unit;
 import bandwright.rules.Rulebook;
-import bandwright.rules.Shop;
-import bandwright.rules.blanks.Backing;
-import bandwright.rules.blanks.Band;
 import bandwright.rules.blanks.Blank;
-import bandwright.rules.blanks.Blanks;
-import bandwright.rules.blanks.Finish;
-import bandwright.rules.blanks.Form;
 import bandwright.rules.blanks.Material;
 import bandwright.rules.designs.Design;
-import bandwright.rules.designs.Designs;
-import bandwright.rules.designs.Texts;
 import bandwright.rules.heat.Allowed;
-import bandwright.rules.heat.Cautions;
 import bandwright.rules.heat.Covering;
 import bandwright.rules.heat.HeatKind;
 import bandwright.rules.heat.HeatSource;
-import bandwright.rules.heat.HeatSources;
 import bandwright.rules.heat.PressSetting;
-import bandwright.rules.heat.PressSettings;
-import bandwright.rules.orders.IncompleteOrder;
-import bandwright.rules.orders.OrderColumns;
 import bandwright.rules.orders.OrderField;
-import bandwright.rules.orders.Proofs;
-import bandwright.rules.orders.Sites;
-import bandwright.rules.paper.ColourBy;
-import bandwright.rules.paper.Cutting;
-import bandwright.rules.paper.Intent;
 import bandwright.rules.paper.MirrorBy;
 import bandwright.rules.paper.Paper;
 import bandwright.rules.paper.PaperRoom;
-import bandwright.rules.paper.Papers;
 import bandwright.rules.paper.Printer;
-import bandwright.rules.paper.Printers;
-import bandwright.rules.stock.Stock;
-import bandwright.rules.stock.StockRule;
-import bandwright.rules.table.Evidence;
 import bandwright.rules.units.Length;
-import bandwright.rules.units.LengthUnit;
-import bandwright.rules.units.Rgb;
 import bandwright.rules.units.Temperature;
-import bandwright.rules.units.TemperatureUnit;
 import java.math.BigDecimal;
-import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 
@@ -106,22 +81,12 @@ public final class GiftShop {
     private GiftShop() {}
 
     public static Paper paper(String id, double width, double height) {
-        return new Paper(
-                id,
-                id,
-                Length.mm(width),
-                Optional.of(Length.mm(height)),
-                Length.mm(5),
-                Length.mm(5),
-                Length.mm(5),
-                Length.mm(5),
-                Optional.of(new BigDecimal("0.20")),
-                "");
+        Optional<BigDecimal> cost = Optional.of(new BigDecimal("0.20"));
+        return SamplePaper.of(id, id, Length.mm(width), Optional.of(Length.mm(height)), Length.mm(5), cost);
     }
 
     public static Printer printer(String id, MirrorBy mirror) {
-        return new Printer(
-                id, List.of("letter"), mirror, ColourBy.DRIVER, Optional.empty(), Intent.PERCEPTUAL, 1, 1, "");
+        return SamplePaper.printer(id, List.of("letter"), mirror);
     }
 
     public static Blank mug(Optional<BigDecimal> cost) {
@@ -129,72 +94,26 @@ public final class GiftShop {
     }
 
     public static Blank mug(String sku, Optional<BigDecimal> cost) {
-        return new Blank(
-                sku,
-                List.of(),
-                "white mug",
-                Material.CERAMIC,
-                new Form.Cylinder(Length.mm(258.13), Length.mm(95.25)),
-                Length.ZERO,
-                Length.ZERO,
-                Length.ZERO,
-                Length.mm(20),
-                Length.ZERO,
-                Length.ZERO,
-                Length.ZERO,
-                Rgb.WHITE,
-                Optional.empty(),
-                Finish.GLOSS,
-                Backing.OPAQUE,
-                List.of(),
-                List.of(),
-                1,
-                "A1",
-                cost,
-                "",
-                Evidence.MEASURED,
-                "");
+        return SampleBlank.cylinder(sku, 258.13, 95.25)
+                .name("white mug")
+                .handle(20)
+                .shelf("A1")
+                .cost(cost)
+                .blank();
     }
 
     private static HeatSource clamp() {
-        return new HeatSource(
-                "clamp",
-                "clamp press",
-                HeatKind.MUG_PRESS,
-                1,
-                Length.mm(12.7),
-                Optional.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                1,
-                1,
-                0,
-                Covering.PROTECTIVE_PAPER,
-                0,
-                "",
-                0,
-                30,
-                30,
-                "");
+        return SampleHeat.of("clamp", HeatKind.MUG_PRESS)
+                .name("clamp press")
+                .clearance(Length.mm(12.7))
+                .covering(Covering.PROTECTIVE_PAPER)
+                .seconds(0, 30, 30)
+                .source();
     }
 
     public static PressSetting setting() {
-        return new PressSetting(
-                Optional.of(Material.CERAMIC),
-                HeatKind.MUG_PRESS,
-                "",
-                Optional.of(Temperature.fahrenheit(375)),
-                180,
-                "medium",
-                Allowed.YES,
-                true,
-                "hot",
-                "",
-                List.of(),
-                Evidence.COMMON_PRACTICE,
-                "");
+        Optional<Temperature> heat = Optional.of(Temperature.fahrenheit(375));
+        return SampleHeat.setting(Material.CERAMIC, HeatKind.MUG_PRESS, heat, 180, Allowed.YES);
     }
 
     public static Header header(String... texts) {
@@ -249,11 +168,8 @@ public final class GiftShop {
     }
 
     public static Unit unit(OrderLine line, int piece, Blank blank) {
-        ArtworkFile artwork = new ArtworkFile(
-                "tern.jpg", Path.of("tern.jpg"), 1, ArtworkFile.Kind.JPEG, 3000, 1400, Orientation.TOP_LEFT);
-        Length around = Length.mm(212.725);
-        Length up = Length.mm(95.25);
-        Band band = new Band(around, up, around, Length.ZERO, Length.ZERO, Length.ZERO, List.of(), Optional.empty());
+        Transfer transfer = new Transfer(Length.mm(212.725), Length.mm(95.25), List.of());
+        ArtworkFile artwork = SampleUnit.artwork("tern.jpg", 3000, 1400);
         return new Unit(
                 line.order() + "-" + line.line() + "-" + piece,
                 new MatchedLine(
@@ -266,8 +182,8 @@ public final class GiftShop {
                         Piece.alike(line.quantity(), line.wording().columns())),
                 piece,
                 line.wording().columns(),
-                band,
-                new Transfer(around, up, List.of()),
+                SampleUnit.bandOf(transfer),
+                transfer,
                 List.of(ROOM),
                 OptionalInt.of(312),
                 List.of(new Note("crop", "A little is cut off.")));
@@ -286,54 +202,13 @@ public final class GiftShop {
     }
 
     public static Rulebook rules(List<Blank> blanks) {
-        return new Rulebook(
-                shop(),
-                new Blanks(blanks),
-                new HeatSources(List.of(CLAMP)),
-                new PressSettings(List.of(setting())),
-                new Papers(List.of(LETTER)),
-                new Printers(List.of(printer("desk", MirrorBy.FILE))),
-                new Designs(List.of()),
-                new Texts(List.of()),
-                List.of(),
-                List.of(),
-                new Sites(List.of()),
-                new OrderColumns(List.of()),
-                new Stock(List.of()),
-                List.of(),
-                new Cautions(List.of()));
-    }
-
-    private static Shop shop() {
-        return new Shop(
-                "Quillmoor Lighthouse Trust",
-                LengthUnit.IN,
-                TemperatureUnit.F,
-                Optional.empty(),
-                List.of("letter"),
-                "desk",
-                1,
-                LocalTime.of(9, 0),
-                200,
-                100,
-                0.03,
-                0.1,
-                0.15,
-                0.35,
-                3,
-                2,
-                Length.mm(2),
-                Length.mm(4),
-                Length.mm(14),
-                Length.mm(30),
-                Cutting.SCISSORS,
-                StockRule.NOTE,
-                IncompleteOrder.MAKE,
-                true,
-                0.03,
-                500,
-                90,
-                Proofs.COLOURED);
+        return new SampleRules()
+                .blanks(blanks)
+                .sources(List.of(CLAMP))
+                .settings(List.of(setting()))
+                .papers(List.of(LETTER))
+                .printers(List.of(printer("desk", MirrorBy.FILE)))
+                .rules();
     }
 
     public static RunId id() {

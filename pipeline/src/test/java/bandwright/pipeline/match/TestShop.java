@@ -1,19 +1,20 @@
 package bandwright.pipeline.match;
 
 import bandwright.pipeline.artwork.ArtworkFile;
-import bandwright.pipeline.artwork.Orientation;
 import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.intake.Wording;
 import bandwright.pipeline.intake.listing.Item;
 import bandwright.pipeline.rows.From;
 import bandwright.pipeline.rows.Header;
 import bandwright.pipeline.rows.Row;
+import bandwright.pipeline.shop.SampleBlank;
+import bandwright.pipeline.shop.SampleHeat;
+import bandwright.pipeline.shop.SamplePaper;
+import bandwright.pipeline.shop.SampleRules;
+import bandwright.pipeline.shop.SampleUnit;
 import bandwright.rules.Rulebook;
-import bandwright.rules.Shop;
-import bandwright.rules.blanks.Backing;
 import bandwright.rules.blanks.Blank;
 import bandwright.rules.blanks.Blanks;
-import bandwright.rules.blanks.Finish;
 import bandwright.rules.blanks.Form;
 import bandwright.rules.blanks.Material;
 import bandwright.rules.blanks.Outline;
@@ -22,44 +23,26 @@ import bandwright.rules.designs.Designs;
 import bandwright.rules.designs.Fit;
 import bandwright.rules.designs.Placement;
 import bandwright.rules.designs.TextField;
-import bandwright.rules.designs.Texts;
 import bandwright.rules.heat.Allowed;
-import bandwright.rules.heat.Cautions;
-import bandwright.rules.heat.Covering;
 import bandwright.rules.heat.HeatKind;
 import bandwright.rules.heat.HeatSource;
 import bandwright.rules.heat.HeatSources;
 import bandwright.rules.heat.PressSetting;
 import bandwright.rules.heat.PressSettings;
-import bandwright.rules.orders.IncompleteOrder;
-import bandwright.rules.orders.OrderColumns;
 import bandwright.rules.orders.OrderField;
-import bandwright.rules.orders.Proofs;
-import bandwright.rules.orders.Sites;
 import bandwright.rules.paper.ColourBy;
-import bandwright.rules.paper.Cutting;
-import bandwright.rules.paper.Intent;
 import bandwright.rules.paper.MirrorBy;
 import bandwright.rules.paper.Paper;
-import bandwright.rules.paper.Papers;
 import bandwright.rules.paper.Printer;
-import bandwright.rules.paper.Printers;
-import bandwright.rules.stock.Stock;
-import bandwright.rules.stock.StockRule;
-import bandwright.rules.table.Evidence;
 import bandwright.rules.units.Length;
 import bandwright.rules.units.LengthUnit;
 import bandwright.rules.units.Rgb;
 import bandwright.rules.units.Temperature;
-import bandwright.rules.units.TemperatureUnit;
-import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /** The gift shop of the tests: a rulebook of invented figures that a test changes before it asks for {@link #rules()}. */
@@ -73,12 +56,8 @@ public final class TestShop {
     public final List<Printer> printers = new ArrayList<>();
     public List<String> shopPapers = List.of();
     public boolean artworkByName = true;
-    public double ppiNote = 200;
-    public double ppiHold = 100;
     public double cropNote = 0.15;
     public double cropHold = 0.35;
-    public double stretchNote = 0.03;
-    public double stretchHold = 0.10;
 
     /** A mug and a glass of 240 x 100 mm with a handle, a tumbler without one, a coaster; a clamp, an oven, a flat press. */
     public static TestShop ofTheTrust() {
@@ -112,54 +91,18 @@ public final class TestShop {
     }
 
     public Rulebook rules() {
-        return new Rulebook(
-                shop(),
-                new Blanks(blanks),
-                new HeatSources(sources),
-                new PressSettings(settings),
-                new Papers(papers),
-                new Printers(printers),
-                new Designs(designs),
-                new Texts(texts),
-                List.of(),
-                List.of(),
-                new Sites(List.of()),
-                new OrderColumns(List.of()),
-                new Stock(List.of()),
-                List.of(),
-                new Cautions(List.of()));
-    }
-
-    private Shop shop() {
-        return new Shop(
-                "Quillmoor Lighthouse Trust",
-                LengthUnit.MM,
-                TemperatureUnit.C,
-                Optional.empty(),
-                shopPapers,
-                "desk",
-                1,
-                LocalTime.of(9, 0),
-                ppiNote,
-                ppiHold,
-                stretchNote,
-                stretchHold,
-                cropNote,
-                cropHold,
-                3,
-                2,
-                Length.mm(2),
-                Length.mm(4),
-                Length.mm(14),
-                Length.mm(30),
-                Cutting.SCISSORS,
-                StockRule.NOTE,
-                IncompleteOrder.MAKE,
-                artworkByName,
-                0.03,
-                500,
-                90,
-                Proofs.COLOURED);
+        return new SampleRules()
+                .unit(LengthUnit.MM)
+                .shopPapers(shopPapers)
+                .crop(cropNote, cropHold)
+                .artworkByName(artworkByName)
+                .blanks(blanks)
+                .sources(sources)
+                .settings(settings)
+                .papers(papers)
+                .printers(printers)
+                .designs(designs, texts)
+                .rules();
     }
 
     public Blank blank(String sku) {
@@ -206,31 +149,13 @@ public final class TestShop {
             double overlap,
             List<String> aliases,
             int ovenPlaces) {
-        return new Blank(
-                sku,
-                aliases,
-                sku,
-                material,
-                form,
-                Length.ZERO,
-                Length.ZERO,
-                Length.ZERO,
-                Length.mm(handle),
-                Length.mm(overlap),
-                Length.ZERO,
-                Length.ZERO,
-                Rgb.WHITE,
-                Optional.empty(),
-                Finish.GLOSS,
-                Backing.OPAQUE,
-                List.of(),
-                List.of(),
-                ovenPlaces,
-                "",
-                Optional.empty(),
-                "",
-                Evidence.FROM_MEMORY,
-                "");
+        return SampleBlank.of(sku, form)
+                .material(material)
+                .aliases(aliases)
+                .handle(handle)
+                .overlap(overlap)
+                .ovenPlaces(ovenPlaces)
+                .blank();
     }
 
     public static HeatSource source(String id, HeatKind kind, int piecesPerLoad) {
@@ -239,44 +164,18 @@ public final class TestShop {
 
     public static HeatSource source(
             String id, HeatKind kind, int piecesPerLoad, int warmUpSeconds, Optional<Length> maxBandHeight) {
-        return new HeatSource(
-                id,
-                "The " + id,
-                kind,
-                1,
-                Length.mm(5),
-                Optional.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                maxBandHeight,
-                Optional.empty(),
-                piecesPerLoad,
-                1,
-                0,
-                Covering.NONE,
-                0,
-                "",
-                warmUpSeconds,
-                20,
-                10,
-                "");
+        return SampleHeat.of(id, kind)
+                .name("The " + id)
+                .clearance(Length.mm(5))
+                .maxBandHeight(maxBandHeight)
+                .piecesPerLoad(piecesPerLoad)
+                .seconds(warmUpSeconds, 20, 10)
+                .source();
     }
 
     public static PressSetting setting(Material material, HeatKind kind, double celsius, int seconds, Allowed allowed) {
-        return new PressSetting(
-                Optional.of(material),
-                kind,
-                "",
-                celsius > 0 ? Optional.of(Temperature.celsius(celsius)) : Optional.empty(),
-                seconds,
-                "medium",
-                allowed,
-                true,
-                "",
-                "",
-                List.of(),
-                Evidence.COMMON_PRACTICE,
-                "");
+        Optional<Temperature> heat = celsius > 0 ? Optional.of(Temperature.celsius(celsius)) : Optional.empty();
+        return SampleHeat.setting(material, kind, heat, seconds, allowed);
     }
 
     public static Design design(String name, String artwork, Fit fit) {
@@ -289,16 +188,15 @@ public final class TestShop {
     }
 
     public static Paper paper(String id, double width, Optional<Length> height, double margin) {
-        Length free = Length.mm(margin);
-        return new Paper(id, id, Length.mm(width), height, free, free, free, free, Optional.empty(), "");
+        return SamplePaper.of(id, id, Length.mm(width), height, Length.mm(margin), Optional.empty());
     }
 
     public static Printer printer(String id, ColourBy colour, List<String> papers) {
-        return new Printer(id, papers, MirrorBy.FILE, colour, Optional.empty(), Intent.RELATIVE_COLORIMETRIC, 1, 1, "");
+        return SamplePaper.printer(id, papers, MirrorBy.FILE, colour, 1, 1);
     }
 
     public static ArtworkFile artwork(String name, int width, int height) {
-        return new ArtworkFile(name, Path.of(name), 1000, ArtworkFile.Kind.PNG, width, height, Orientation.TOP_LEFT);
+        return SampleUnit.artwork(name, width, height);
     }
 
     public static OrderLine line(String order, String sku, String design, int quantity) {

@@ -58,8 +58,8 @@ class BoundTest {
 
     private static Job job(double width, double height, Sized... sizes) {
         PoseLaw law = new PoseLaw(
-                GiftShop.room("sheet", Length.mm(width), Length.mm(height), Length.ZERO, Optional.empty()),
-                FlagLaw.of(GiftShop.noFlag(Length.ZERO)),
+                TilingShop.room("sheet", Length.mm(width), Length.mm(height), Length.ZERO, Optional.empty()),
+                FlagLaw.of(TilingShop.noFlag(Length.ZERO)),
                 Length.ZERO);
         List<Kind> kinds = List.of(sizes).stream()
                 .map(size ->

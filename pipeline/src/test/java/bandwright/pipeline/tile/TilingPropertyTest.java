@@ -29,7 +29,7 @@ class TilingPropertyTest {
         SplittableRandom random = new SplittableRandom(seed);
         Shop shop = shop(random);
         List<Load> loads = loads(random);
-        Rulebook rules = GiftShop.rules(shop);
+        Rulebook rules = TilingShop.rules(shop);
 
         Tiled tiled = Tiling.all(loads, rules);
 
@@ -79,12 +79,12 @@ class TilingPropertyTest {
         Length depth = random.nextInt(4) == 0 ? Length.ZERO : Length.mm(random.nextInt(8, 22));
         Length height = usual ? Length.mm(30) : new Length(random.nextLong(10_000_000, 60_000_000));
         Cutting cutting = random.nextInt(3) == 0 ? Cutting.TRIMMER : Cutting.SCISSORS;
-        return GiftShop.shop(border, gap, depth, height, cutting);
+        return TilingShop.shop(border, gap, depth, height, cutting);
     }
 
     private static List<Load> loads(SplittableRandom random) {
-        PaperRoom letter = GiftShop.letter();
-        PaperRoom large = GiftShop.thirteenByNineteen();
+        PaperRoom letter = TilingShop.letter();
+        PaperRoom large = TilingShop.thirteenByNineteen();
         List<Box> sizes = new ArrayList<>();
         int kinds = random.nextInt(1, 9);
         for (int k = 0; k < kinds; k++) {
@@ -97,8 +97,8 @@ class TilingPropertyTest {
         List<Unit> units = new ArrayList<>();
         int pieces = random.nextInt(1, 50);
         for (int i = 0; i < pieces; i++) {
-            units.add(GiftShop.unit("T" + i, sizes.get(random.nextInt(kinds)), wanted));
+            units.add(TilingShop.unit("T" + i, sizes.get(random.nextInt(kinds)), wanted));
         }
-        return GiftShop.loads(units, random.nextInt(1, 7));
+        return TilingShop.loads(units, random.nextInt(1, 7));
     }
 }

@@ -22,23 +22,24 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class TilingTest {
     private static final List<Box> GIFTS = List.of(
-            GiftShop.mm(212.73, 95.25),
-            GiftShop.mm(241.3, 95.25),
-            GiftShop.mm(205, 120),
-            GiftShop.mm(110, 110),
-            GiftShop.mm(95, 95),
-            GiftShop.mm(180, 75),
-            GiftShop.mm(150, 90),
-            GiftShop.mm(160, 60));
+            TilingShop.mm(212.73, 95.25),
+            TilingShop.mm(241.3, 95.25),
+            TilingShop.mm(205, 120),
+            TilingShop.mm(110, 110),
+            TilingShop.mm(95, 95),
+            TilingShop.mm(180, 75),
+            TilingShop.mm(150, 90),
+            TilingShop.mm(160, 60));
 
     @Test
     void nothingToPrintIsNoSheet() {
-        assertThat(Tiling.all(List.of(), GiftShop.rules(GiftShop.scissors()))).isEqualTo(new Tiled(List.of(), 0));
+        assertThat(Tiling.all(List.of(), TilingShop.rules(TilingShop.scissors())))
+                .isEqualTo(new Tiled(List.of(), 0));
     }
 
     @Test
     void twoMugWrapsShareALetterSheetUpright() {
-        Tiled tiled = tile(copies(GiftShop.mm(212.73, 95.25), 2, GiftShop.letter()), GiftShop.scissors());
+        Tiled tiled = tile(copies(TilingShop.mm(212.73, 95.25), 2, TilingShop.letter()), TilingShop.scissors());
 
         assertThat(tiled.sheets()).hasSize(1);
         assertThat(tiled.atLeast()).isEqualTo(1);
@@ -50,21 +51,21 @@ class TilingTest {
     void facingFlagsHangIntoEachOthersHollow() {
         // Two pictures of 128 mm and the flags' 16 mm and 2 mm between them are 274 mm of the inside's 276. One flag
         // outwards would need another 12 mm for its ink; so both hang inwards, side by side.
-        PaperRoom narrow = GiftShop.room("strip", Length.mm(130), Length.mm(280), Length.mm(2), Optional.empty());
-        Tiled tiled = tile(copies(GiftShop.mm(128, 80), 2, narrow), GiftShop.scissors());
+        PaperRoom narrow = TilingShop.room("strip", Length.mm(130), Length.mm(280), Length.mm(2), Optional.empty());
+        Tiled tiled = tile(copies(TilingShop.mm(128, 80), 2, narrow), TilingShop.scissors());
 
         assertThat(tiled.sheets()).hasSize(1);
-        assertThat(SheetCheck.faults(tiled.sheets(), GiftShop.scissors())).isEmpty();
+        assertThat(SheetCheck.faults(tiled.sheets(), TilingShop.scissors())).isEmpty();
     }
 
     /** The plain way: in row order, left to right, a new shelf when a row is full, flags on the right. */
     @ParameterizedTest
     @CsvSource({"1, 60", "2, 60", "3, 120", "4, 200"})
     void aMixedJobNeedsATenthLessThanShelvesInRowOrder(long seed, int pieces) {
-        PaperRoom room = GiftShop.thirteenByNineteen();
+        PaperRoom room = TilingShop.thirteenByNineteen();
         List<Unit> units = mixed(seed, pieces, room);
 
-        Tiled tiled = tile(units, GiftShop.scissors());
+        Tiled tiled = tile(units, TilingShop.scissors());
 
         assertThat(tiled.sheets().size()).isLessThanOrEqualTo((int) (0.9 * shelves(units, room)));
         assertThat(tiled.sheets()).hasSizeLessThanOrEqualTo((int) Math.ceil(1.25 * tiled.atLeast()));
@@ -99,18 +100,18 @@ class TilingTest {
 
     @Test
     void aTrimmerCanCutEverySheetEdgeToEdge() {
-        List<Unit> units = mixed(5, 80, GiftShop.thirteenByNineteen());
-        Tiled trimmed = tile(units, GiftShop.trimmer());
-        Tiled snipped = tile(units, GiftShop.scissors());
+        List<Unit> units = mixed(5, 80, TilingShop.thirteenByNineteen());
+        Tiled trimmed = tile(units, TilingShop.trimmer());
+        Tiled snipped = tile(units, TilingShop.scissors());
 
-        assertThat(SheetCheck.faults(trimmed.sheets(), GiftShop.trimmer())).isEmpty();
+        assertThat(SheetCheck.faults(trimmed.sheets(), TilingShop.trimmer())).isEmpty();
         assertThat(trimmed.sheets().size() - snipped.sheets().size()).isBetween(0, 2);
     }
 
     @Test
     void earlyLoadsLieOnEarlySheets() {
-        List<Unit> units = copies(GiftShop.mm(212.73, 95.25), 20, GiftShop.letter());
-        Tiled tiled = tile(units, GiftShop.scissors());
+        List<Unit> units = copies(TilingShop.mm(212.73, 95.25), 20, TilingShop.letter());
+        Tiled tiled = tile(units, TilingShop.scissors());
 
         List<Integer> loads = tiled.sheets().stream()
                 .flatMap(sheet -> sheet.placed().stream())
@@ -122,41 +123,42 @@ class TilingTest {
 
     @Test
     void theCheaperOfTwoWantedPapersIsTaken() {
-        PaperRoom letter = GiftShop.room(
+        PaperRoom letter = TilingShop.room(
                 "letter", Length.inches(8.5), Length.inches(11), Length.mm(6.35), Optional.of(new BigDecimal("0.10")));
-        PaperRoom large = GiftShop.room(
+        PaperRoom large = TilingShop.room(
                 "large", Length.inches(13), Length.inches(19), Length.mm(6.35), Optional.of(new BigDecimal("0.60")));
-        PaperRoom largeForLess = GiftShop.room(
+        PaperRoom largeForLess = TilingShop.room(
                 "large", Length.inches(13), Length.inches(19), Length.mm(6.35), Optional.of(new BigDecimal("0.15")));
-        Box wrap = GiftShop.mm(212.73, 95.25);
+        Box wrap = TilingShop.mm(212.73, 95.25);
 
-        assertThat(papers(tile(copies(wrap, 8, letter, large), GiftShop.scissors())))
+        assertThat(papers(tile(copies(wrap, 8, letter, large), TilingShop.scissors())))
                 .containsOnly("letter");
-        assertThat(papers(tile(copies(wrap, 8, letter, largeForLess), GiftShop.scissors())))
+        assertThat(papers(tile(copies(wrap, 8, letter, largeForLess), TilingShop.scissors())))
                 .containsOnly("large");
     }
 
     @Test
     void withoutCostsTheFewerSheetsAreTaken() {
-        List<Unit> units = copies(GiftShop.mm(212.73, 95.25), 8, GiftShop.letter(), GiftShop.thirteenByNineteen());
-        assertThat(papers(tile(units, GiftShop.scissors()))).containsOnly("13 x 19");
+        List<Unit> units =
+                copies(TilingShop.mm(212.73, 95.25), 8, TilingShop.letter(), TilingShop.thirteenByNineteen());
+        assertThat(papers(tile(units, TilingShop.scissors()))).containsOnly("13 x 19");
     }
 
     @Test
     void whatTheWantedPaperDoesNotTakeGoesOnItsOwnPaperAndSheetsOfAPaperStandTogether() {
         List<Unit> units = new ArrayList<>();
         for (int i = 0; i < 6; i++) {
-            units.add(GiftShop.unit("T" + i, GiftShop.mm(212.73, 95.25), List.of(GiftShop.letter())));
-            units.add(GiftShop.unit("K" + i, GiftShop.mm(300, 250), List.of(GiftShop.thirteenByNineteen())));
+            units.add(TilingShop.unit("T" + i, TilingShop.mm(212.73, 95.25), List.of(TilingShop.letter())));
+            units.add(TilingShop.unit("K" + i, TilingShop.mm(300, 250), List.of(TilingShop.thirteenByNineteen())));
         }
-        assertThat(papers(tile(units, GiftShop.scissors())))
+        assertThat(papers(tile(units, TilingShop.scissors())))
                 .containsExactly(
                         "letter", "letter", "letter", "13 x 19", "13 x 19", "13 x 19", "13 x 19", "13 x 19", "13 x 19");
     }
 
     @Test
     void aShopWithoutFlagsGetsNone() {
-        Tiled tiled = tile(copies(GiftShop.mm(100, 100), 3, GiftShop.letter()), GiftShop.noFlag(Length.mm(4)));
+        Tiled tiled = tile(copies(TilingShop.mm(100, 100), 3, TilingShop.letter()), TilingShop.noFlag(Length.mm(4)));
 
         assertThat(tiled.sheets()).allSatisfy(sheet -> assertThat(sheet.placed())
                 .allMatch(placed -> placed.flag().isEmpty()));
@@ -164,23 +166,23 @@ class TilingTest {
 
     @Test
     void theOrderInWhichASetGivesItsUnitsChangesOnlyWhichOneLiesWhere() {
-        List<Unit> units = mixed(6, 50, GiftShop.thirteenByNineteen());
+        List<Unit> units = mixed(6, 50, TilingShop.thirteenByNineteen());
         Set<Unit> unordered = new HashSet<>(units);
         List<Unit> shuffled = new ArrayList<>(unordered);
         Collections.reverse(shuffled);
         shuffled.sort((a, b) ->
                 a.transfer().box().width().compareTo(b.transfer().box().width()));
 
-        assertThat(tile(shuffled, GiftShop.scissors()).sheets())
-                .hasSameSizeAs(tile(units, GiftShop.scissors()).sheets());
+        assertThat(tile(shuffled, TilingShop.scissors()).sheets())
+                .hasSameSizeAs(tile(units, TilingShop.scissors()).sheets());
     }
 
     @Test
     void tenThousandPiecesAreLaidWithoutAFault() {
-        List<Unit> units = mixed(8, 10_000, GiftShop.thirteenByNineteen());
-        Tiled tiled = tile(units, GiftShop.scissors());
+        List<Unit> units = mixed(8, 10_000, TilingShop.thirteenByNineteen());
+        Tiled tiled = tile(units, TilingShop.scissors());
 
-        assertThat(SheetCheck.faults(tiled.sheets(), GiftShop.scissors())).isEmpty();
+        assertThat(SheetCheck.faults(tiled.sheets(), TilingShop.scissors())).isEmpty();
         assertThat(tiled.sheets().stream()
                         .mapToInt(sheet -> sheet.placed().size())
                         .sum())
@@ -190,7 +192,7 @@ class TilingTest {
 
     @Test
     void theCheckSeesAPictureThatIsTooNearAndOneInTheMargin() {
-        Tiled tiled = tile(copies(GiftShop.mm(90, 60), 2, GiftShop.letter()), GiftShop.noFlag(Length.mm(4)));
+        Tiled tiled = tile(copies(TilingShop.mm(90, 60), 2, TilingShop.letter()), TilingShop.noFlag(Length.mm(4)));
         Sheet sheet = tiled.sheets().get(0);
         Placed first = sheet.placed().get(0);
         Placed nearer =
@@ -198,9 +200,10 @@ class TilingTest {
         Placed outside = moved(first, Length.mm(6.34), Length.mm(100));
 
         assertThat(SheetCheck.faults(
-                        List.of(new Sheet(sheet.room(), List.of(first, nearer))), GiftShop.noFlag(Length.mm(4))))
+                        List.of(new Sheet(sheet.room(), List.of(first, nearer))), TilingShop.noFlag(Length.mm(4))))
                 .isNotEmpty();
-        assertThat(SheetCheck.faults(List.of(new Sheet(sheet.room(), List.of(outside))), GiftShop.noFlag(Length.mm(4))))
+        assertThat(SheetCheck.faults(
+                        List.of(new Sheet(sheet.room(), List.of(outside))), TilingShop.noFlag(Length.mm(4))))
                 .isNotEmpty();
     }
 
@@ -210,8 +213,8 @@ class TilingTest {
     }
 
     private static Tiled tile(List<Unit> units, Shop shop) {
-        List<Load> loads = GiftShop.loads(units, 2);
-        return Tiling.all(loads, GiftShop.rules(shop));
+        List<Load> loads = TilingShop.loads(units, 2);
+        return Tiling.all(loads, TilingShop.rules(shop));
     }
 
     private static List<String> papers(Tiled tiled) {
@@ -221,7 +224,7 @@ class TilingTest {
     private static List<Unit> copies(Box size, int count, PaperRoom... rooms) {
         List<Unit> units = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            units.add(GiftShop.unit("T" + i, size, List.of(rooms)));
+            units.add(TilingShop.unit("T" + i, size, List.of(rooms)));
         }
         return units;
     }
@@ -234,7 +237,7 @@ class TilingTest {
             Box size = GIFTS.get(random.nextInt(GIFTS.size()));
             int quantity = Math.min(pieces - units.size(), random.nextInt(1, 5));
             for (int i = 0; i < quantity; i++) {
-                units.add(GiftShop.unit("T" + units.size(), size, List.of(room)));
+                units.add(TilingShop.unit("T" + units.size(), size, List.of(room)));
             }
         }
         return units;

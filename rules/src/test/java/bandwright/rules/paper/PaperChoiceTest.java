@@ -3,24 +3,18 @@ package bandwright.rules.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bandwright.rules.Rulebook;
-import bandwright.rules.Shop;
 import bandwright.rules.blanks.Blanks;
 import bandwright.rules.designs.Designs;
 import bandwright.rules.designs.Texts;
 import bandwright.rules.heat.Cautions;
 import bandwright.rules.heat.HeatSources;
 import bandwright.rules.heat.PressSettings;
-import bandwright.rules.orders.IncompleteOrder;
 import bandwright.rules.orders.OrderColumns;
-import bandwright.rules.orders.Proofs;
 import bandwright.rules.orders.Sites;
 import bandwright.rules.paper.PaperChoice.Answer;
+import bandwright.rules.sample.SampleShop;
 import bandwright.rules.stock.Stock;
-import bandwright.rules.stock.StockRule;
 import bandwright.rules.units.Length;
-import bandwright.rules.units.LengthUnit;
-import bandwright.rules.units.TemperatureUnit;
-import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -133,37 +127,8 @@ class PaperChoiceTest {
     }
 
     private static Rulebook rules(List<String> papers, String printer) {
-        Shop shop = new Shop(
-                "Quillmoor Lighthouse Trust",
-                LengthUnit.MM,
-                TemperatureUnit.C,
-                Optional.empty(),
-                papers,
-                printer,
-                1,
-                LocalTime.of(9, 0),
-                200,
-                100,
-                0.03,
-                0.10,
-                0.15,
-                0.35,
-                3,
-                2,
-                Length.mm(2),
-                Length.mm(4),
-                Length.mm(14),
-                Length.mm(30),
-                Cutting.SCISSORS,
-                StockRule.NOTE,
-                IncompleteOrder.MAKE,
-                true,
-                0.03,
-                500,
-                90,
-                Proofs.COLOURED);
         return new Rulebook(
-                shop,
+                SampleShop.withPapers(papers, printer),
                 new Blanks(List.of()),
                 new HeatSources(List.of()),
                 new PressSettings(List.of()),

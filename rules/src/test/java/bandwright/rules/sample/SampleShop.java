@@ -12,18 +12,28 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 
-/** A shop with the built-in values, but for its flag. */
+/** A shop with the built-in values, but for what the test says. */
 public final class SampleShop {
     private SampleShop() {}
 
     public static Shop withFlag(Length border, Length gap, Length depth, Length height) {
+        return shop(List.of("letter"), "desk", border, gap, depth, height);
+    }
+
+    /** Whose papers and printer have those ids. */
+    public static Shop withPapers(List<String> papers, String printer) {
+        return shop(papers, printer, Length.mm(2), Length.mm(4), Length.mm(14), Length.mm(30));
+    }
+
+    private static Shop shop(
+            List<String> papers, String printer, Length border, Length gap, Length depth, Length height) {
         return new Shop(
                 "Quillmoor",
                 LengthUnit.IN,
                 TemperatureUnit.F,
                 Optional.empty(),
-                List.of("letter"),
-                "desk",
+                papers,
+                printer,
                 1,
                 LocalTime.of(9, 0),
                 200,

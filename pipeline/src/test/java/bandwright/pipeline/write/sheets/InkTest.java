@@ -43,7 +43,7 @@ class InkTest {
     @TempDir
     Path folder;
 
-    private final PaperRoom room = GiftShop.letter();
+    private final PaperRoom room = SheetShop.letter();
     private Transfer small = new Transfer(Length.ZERO, Length.ZERO, List.of());
 
     @BeforeEach
@@ -79,13 +79,13 @@ class InkTest {
         // One picture that fills the page but for its gap: nothing else has room.
         Box inside = room.inside().grown(Length.mm(-4));
         Transfer whole = transfer(inside.width().mm(), inside.height().mm());
-        Placed placed = new Placed(GiftShop.unit("Q1", 1, whole, room), 1, inside, Rotation.R0, Optional.empty());
+        Placed placed = new Placed(SheetShop.unit("Q1", 1, whole, room), 1, inside, Rotation.R0, Optional.empty());
         assertThat(ink(written(new Sheet(room, List.of(placed))))).isEmpty();
     }
 
     @Test
     void aBarIsAHundredMillimetresLong() {
-        Placed placed = GiftShop.placed(GiftShop.unit("Q1", 1, small, room), 1, 20, 20, Rotation.R0);
+        Placed placed = SheetShop.placed(SheetShop.unit("Q1", 1, small, room), 1, 20, 20, Rotation.R0);
         double longest = ink(written(new Sheet(room, List.of(placed)))).stream()
                 .mapToDouble(run -> run[2] - run[0])
                 .max()
@@ -97,16 +97,16 @@ class InkTest {
     @ValueSource(strings = {"Q1042-1-1", "0071-1-12", "STOCK-2026-03-02_harbour-1-3"})
     void thePhoneReadsTheUnitOffEveryFlag(String id) throws Exception {
         for (Rotation rotation : Rotation.values()) {
-            Unit unit = GiftShop.unit(id, "Q1042", 1, "MUG-11-W", "harbour terns", small, room);
-            Placed placed = GiftShop.placed(unit, 12, 30, 30, rotation);
+            Unit unit = SheetShop.unit(id, "Q1042", 1, "MUG-11-W", "harbour terns", small, room);
+            Placed placed = SheetShop.placed(unit, 12, 30, 30, rotation);
             assertThat(code(written(new Sheet(room, List.of(placed))), placed)).isEqualTo(id);
         }
     }
 
     @Test
     void theDriversPaperShowsTheCodeUnmirrored() throws Exception {
-        PaperRoom driver = GiftShop.letter(GiftShop.printer(MirrorBy.DRIVER, 1, 1));
-        Placed placed = GiftShop.placed(GiftShop.unit("Q7", 1, small, driver), 12, 30, 30, Rotation.R0);
+        PaperRoom driver = SheetShop.letter(SheetShop.printer(MirrorBy.DRIVER, 1, 1));
+        Placed placed = SheetShop.placed(SheetShop.unit("Q7", 1, small, driver), 12, 30, 30, Rotation.R0);
         BufferedImage file = SheetReader.drawn(written(new Sheet(driver, List.of(placed))), 0, 400);
         BufferedImage paper = TaggedPictures.stored(file, Orientation.TOP_RIGHT);
         assertThat(code(paper, placed)).isEqualTo("Q7-1-1");
@@ -122,9 +122,9 @@ class InkTest {
                 ""
             })
     void noTextLeavesItsFlag(String text) {
-        Unit unit = GiftShop.unit("Q1042-1-1", text, 1, text, text, small, room);
+        Unit unit = SheetShop.unit("Q1042-1-1", text, 1, text, text, small, room);
         for (Rotation rotation : List.of(Rotation.R0, Rotation.R90)) {
-            Placed placed = GiftShop.placed(unit, 123456, 30, 30, rotation);
+            Placed placed = SheetShop.placed(unit, 123456, 30, 30, rotation);
             Box ink = placed.flag().orElseThrow().grown(Length.mm(-2));
             // The second page has no settings or bars: its flag and the line that names the sheet far from it.
             Path pdf = WrittenSheets.write(
@@ -152,8 +152,8 @@ class InkTest {
         List<Box> taken = new ArrayList<>();
         for (int i = 1; i <= 400 && placed.size() < 14; i++) {
             Rotation rotation = List.of(Rotation.values()).get(random.nextInt(4));
-            Placed next = GiftShop.placed(
-                    GiftShop.unit("Q" + i, 1, small, room),
+            Placed next = SheetShop.placed(
+                    SheetShop.unit("Q" + i, 1, small, room),
                     i,
                     7 + random.nextInt(150),
                     7 + random.nextInt(220),
@@ -202,7 +202,7 @@ class InkTest {
 
     private Transfer transfer(double widthMm, double heightMm) {
         ArtworkFile artwork = DrawnArtwork.png(folder, "l.png", DrawnArtwork.lighthouse(300, 200, 9));
-        return GiftShop.covering(artwork, widthMm, heightMm);
+        return SheetShop.covering(artwork, widthMm, heightMm);
     }
 
     private Path written(Sheet sheet) {

@@ -48,7 +48,8 @@ class SheetsTest {
         "A3, 297, 420, 841.8898, 1190.5512",
     })
     void aPageIsExactlyThePaper(String name, double width, double height, float across, float up) throws Exception {
-        PaperRoom room = PaperRoom.of(GiftShop.paper("p", name, width, height), GiftShop.printer(MirrorBy.FILE, 1, 1));
+        PaperRoom room =
+                PaperRoom.of(SheetShop.paper("p", name, width, height), SheetShop.printer(MirrorBy.FILE, 1, 1));
         Path pdf = written(new Sheet(room, List.of(mug(room, 20, 20, Rotation.R90))));
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             assertThat(document.getPage(0).getMediaBox().getWidth()).isCloseTo(across, within(0.0001f));
@@ -65,10 +66,10 @@ class SheetsTest {
     })
     void thePrintedPictureIsTheArtworkMirroredOnceAndTurned(
             Rotation rotation, MirrorBy mirror, double scaleX, double scaleY) {
-        PaperRoom room = GiftShop.letter(GiftShop.printer(mirror, scaleX, scaleY));
+        PaperRoom room = SheetShop.letter(SheetShop.printer(mirror, scaleX, scaleY));
         BufferedImage artwork = DrawnArtwork.patches(480, 240, 7);
-        Transfer transfer = GiftShop.covering(DrawnArtwork.png(folder, "l.png", artwork), 160, 80);
-        Placed placed = GiftShop.placed(GiftShop.unit("Q1", 1, transfer, room), 1, 22, 31, rotation);
+        Transfer transfer = SheetShop.covering(DrawnArtwork.png(folder, "l.png", artwork), 160, 80);
+        Placed placed = SheetShop.placed(SheetShop.unit("Q1", 1, transfer, room), 1, 22, 31, rotation);
         Path pdf = written(new Sheet(room, List.of(placed)));
         assertThat(farOff(new Printed(SheetReader.drawn(pdf, 0, DPI), room, DPI), placed, artwork))
                 .isLessThan(0.01);
@@ -84,12 +85,13 @@ class SheetsTest {
     @ParameterizedTest
     @CsvSource({"1", "2", "3", "4", "5", "6", "7", "8"})
     void aTaggedPictureIsSeenUpright(int tag) {
-        PaperRoom room = GiftShop.letter();
+        PaperRoom room = SheetShop.letter();
         BufferedImage seen = DrawnArtwork.patches(480, 240, 7);
         Orientation orientation = Orientation.ofTag(tag);
         BufferedImage stored = TaggedPictures.stored(seen, orientation);
-        Transfer transfer = GiftShop.covering(DrawnArtwork.write(folder, "t.png", stored, "png", orientation), 160, 80);
-        Placed placed = GiftShop.placed(GiftShop.unit("Q1", 1, transfer, room), 1, 22, 31, Rotation.R90);
+        Transfer transfer =
+                SheetShop.covering(DrawnArtwork.write(folder, "t.png", stored, "png", orientation), 160, 80);
+        Placed placed = SheetShop.placed(SheetShop.unit("Q1", 1, transfer, room), 1, 22, 31, Rotation.R90);
         Path pdf = written(new Sheet(room, List.of(placed)));
         assertThat(farOff(new Printed(SheetReader.drawn(pdf, 0, DPI), room, DPI), placed, seen))
                 .isLessThan(0.01);
@@ -99,7 +101,7 @@ class SheetsTest {
 
     @Test
     void aCroppedPictureOnABackgroundKeepsToItsClip() {
-        PaperRoom room = GiftShop.letter();
+        PaperRoom room = SheetShop.letter();
         ArtworkFile artwork = DrawnArtwork.png(folder, "l.png", DrawnArtwork.lighthouse(480, 240, 7));
         Box box = Box.of(Length.mm(160), Length.mm(80));
         Box clip = new Box(Length.mm(40), Length.mm(10), Length.mm(80), Length.mm(60));
@@ -107,7 +109,7 @@ class SheetsTest {
                 box.width(),
                 box.height(),
                 List.of(new Layer.Fill(box, new Rgb(20, 90, 160)), new Layer.Picture(artwork, box, clip)));
-        Placed placed = GiftShop.placed(GiftShop.unit("Q1", 1, transfer, room), 1, 22, 31, Rotation.R0);
+        Placed placed = SheetShop.placed(SheetShop.unit("Q1", 1, transfer, room), 1, 22, 31, Rotation.R0);
         Printed printed = new Printed(SheetReader.drawn(written(new Sheet(room, List.of(placed))), 0, DPI), room, DPI);
         assertThat(printed.at(22 + 160 - 30, 31 + 40)).as("left of the clip").isEqualTo(0x145AA0);
         assertThat(printed.at(22 + 160 - 130, 31 + 40)).as("right of the clip").isEqualTo(0x145AA0);
@@ -117,13 +119,14 @@ class SheetsTest {
 
     @Test
     void aPictureOnFiftyUnitsIsStoredOnceAFile() throws Exception {
-        PaperRoom room = GiftShop.letter();
+        PaperRoom room = SheetShop.letter();
         Transfer transfer =
-                GiftShop.covering(DrawnArtwork.jpeg(folder, "l.jpeg", DrawnArtwork.lighthouse(1200, 1200, 7)), 98, 98);
+                SheetShop.covering(DrawnArtwork.jpeg(folder, "l.jpeg", DrawnArtwork.lighthouse(1200, 1200, 7)), 98, 98);
         List<Sheet> sheets = new ArrayList<>();
         for (int i = 1; i <= 50; i++) {
             sheets.add(new Sheet(
-                    room, List.of(GiftShop.placed(GiftShop.unit("Q" + i, 1, transfer, room), i, 20, 20, Rotation.R0))));
+                    room,
+                    List.of(SheetShop.placed(SheetShop.unit("Q" + i, 1, transfer, room), i, 20, 20, Rotation.R0))));
         }
         SheetFile file = new SheetFile("sheets/letter-01.pdf", sheets);
         Path pdf = WrittenSheets.write(file, folder.resolve("letter-01.pdf"));
@@ -147,15 +150,15 @@ class SheetsTest {
     /** What a flag and its share of a page cost: 640 of them stay below a tenth of a weekend's 60 photos. */
     @Test
     void flagsAndMarksCostLittle() throws Exception {
-        PaperRoom room = GiftShop.letter();
+        PaperRoom room = SheetShop.letter();
         Transfer coaster =
-                GiftShop.covering(DrawnArtwork.jpeg(folder, "l.jpeg", DrawnArtwork.lighthouse(300, 300, 7)), 60, 60);
+                SheetShop.covering(DrawnArtwork.jpeg(folder, "l.jpeg", DrawnArtwork.lighthouse(300, 300, 7)), 60, 60);
         List<Sheet> sheets = new ArrayList<>();
         for (int i = 0; i < 160; i++) {
             List<Placed> placed = new ArrayList<>();
             for (int j = 0; j < 4; j++) {
-                Unit unit = GiftShop.unit("Q" + (1000 + 7 * i + j), j + 1, coaster, room);
-                placed.add(GiftShop.placed(unit, i, 8 + 90 * (j % 2), 8 + 90 * (j / 2), Rotation.R0));
+                Unit unit = SheetShop.unit("Q" + (1000 + 7 * i + j), j + 1, coaster, room);
+                placed.add(SheetShop.placed(unit, i, 8 + 90 * (j % 2), 8 + 90 * (j / 2), Rotation.R0));
             }
             sheets.add(new Sheet(room, placed));
         }
@@ -168,7 +171,7 @@ class SheetsTest {
 
     @Test
     void theSameRunGivesTheSameBytes() throws Exception {
-        PaperRoom room = GiftShop.letter();
+        PaperRoom room = SheetShop.letter();
         Sheet sheet = new Sheet(room, List.of(mug(room, 20, 20, Rotation.R90)));
         byte[] first = Files.readAllBytes(written(sheet));
         byte[] second = Files.readAllBytes(written(sheet));
@@ -177,7 +180,7 @@ class SheetsTest {
 
     @Test
     void theFileAsksTheViewerForNoScaling() throws Exception {
-        PaperRoom room = GiftShop.letter();
+        PaperRoom room = SheetShop.letter();
         Path pdf = written(new Sheet(room, List.of(mug(room, 20, 20, Rotation.R90))));
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             PDViewerPreferences preferences = document.getDocumentCatalog().getViewerPreferences();
@@ -191,8 +194,8 @@ class SheetsTest {
 
     private Placed mug(PaperRoom room, double x, double y, Rotation rotation) {
         ArtworkFile artwork = DrawnArtwork.jpeg(folder, "mug.jpeg", DrawnArtwork.lighthouse(700, 330, 11));
-        return GiftShop.placed(
-                GiftShop.unit("Q1042", 1, GiftShop.covering(artwork, 212.73, 95.25), room), 3, x, y, rotation);
+        return SheetShop.placed(
+                SheetShop.unit("Q1042", 1, SheetShop.covering(artwork, 212.73, 95.25), room), 3, x, y, rotation);
     }
 
     private Path written(Sheet sheet) {

@@ -14,13 +14,13 @@ public final class WrittenSheets {
     private WrittenSheets() {}
 
     public static Path write(SheetFile file, Path pdf) {
-        return write(file, GiftShop.shop(), pdf);
+        return write(file, SheetShop.shop(), pdf);
     }
 
     public static Path write(SheetFile file, Shop shop, Path pdf) {
         try (OutputStream out = Files.newOutputStream(pdf)) {
             Files.createDirectories(pdf.resolveSibling("scratch"));
-            SheetWriter.write(file, GiftShop.RUN, shop, new PreparedPictures(pdf.resolveSibling("scratch")), out);
+            SheetWriter.write(file, SheetShop.RUN, shop, new PreparedPictures(pdf.resolveSibling("scratch")), out);
             return pdf;
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -10,7 +10,7 @@ import bandwright.pipeline.tile.Rotation;
 import bandwright.pipeline.tile.Sheet;
 import bandwright.pipeline.write.SheetFile;
 import bandwright.pipeline.write.sheets.DrawnArtwork;
-import bandwright.pipeline.write.sheets.GiftShop;
+import bandwright.pipeline.write.sheets.SheetShop;
 import bandwright.pipeline.write.sheets.WrittenSheets;
 import bandwright.rules.paper.MirrorBy;
 import bandwright.rules.paper.PaperRoom;
@@ -36,7 +36,7 @@ class SheetsCheckTest {
     @TempDir
     Path folder;
 
-    private PaperRoom room = GiftShop.letter();
+    private PaperRoom room = SheetShop.letter();
     private final BufferedImage lighthouse = DrawnArtwork.lighthouse(900, 400, 3);
     private Transfer mug = new Transfer(Length.ZERO, Length.ZERO, List.of());
 
@@ -48,7 +48,7 @@ class SheetsCheckTest {
     @ParameterizedTest
     @CsvSource({"FILE,1,1", "DRIVER,1,1", "FILE,0.985,1.01", "DRIVER,0.985,1.01"})
     void aFileAsMeantHasNoDifferences(MirrorBy mirror, double scaleX, double scaleY) {
-        room = GiftShop.letter(GiftShop.printer(mirror, scaleX, scaleY));
+        room = SheetShop.letter(SheetShop.printer(mirror, scaleX, scaleY));
         SheetFile meant = file(page(mug, 10, Rotation.R0), page(mug, 20, Rotation.R90));
         assertThat(SheetsCheck.differences(written(meant), meant)).isEmpty();
     }
@@ -57,7 +57,7 @@ class SheetsCheckTest {
     @EnumSource(Rotation.class)
     void anUnmirroredPictureIsSeenByItsTurn(Rotation rotation) {
         SheetFile meant = file(page(mug, 17.95, rotation));
-        PaperRoom driver = GiftShop.letter(GiftShop.printer(MirrorBy.DRIVER, 1, 1));
+        PaperRoom driver = SheetShop.letter(SheetShop.printer(MirrorBy.DRIVER, 1, 1));
         SheetFile unmirrored = file(new Sheet(driver, meant.sheets().get(0).placed()));
         assertThat(SheetsCheck.differences(written(unmirrored), meant))
                 .anyMatch(line -> line.contains("turned or mirrored otherwise"));
@@ -86,7 +86,8 @@ class SheetsCheckTest {
 
     @Test
     void aTransferOf97PercentIsSeenByItsBox() {
-        Transfer smaller = GiftShop.covering(((Layer.Picture) mug.layers().get(0)).artwork(), WIDE * 0.97, HIGH * 0.97);
+        Transfer smaller =
+                SheetShop.covering(((Layer.Picture) mug.layers().get(0)).artwork(), WIDE * 0.97, HIGH * 0.97);
         assertThat(SheetsCheck.differences(
                         written(file(page(smaller, 10, Rotation.R0))), file(page(mug, 10, Rotation.R0))))
                 .anyMatch(line -> line.contains("no picture of unit"))
@@ -128,7 +129,7 @@ class SheetsCheckTest {
 
     @Test
     void anotherPaperIsSeen() {
-        PaperRoom a4 = PaperRoom.of(GiftShop.paper("a4", "A4", 210, 297), room.printer());
+        PaperRoom a4 = PaperRoom.of(SheetShop.paper("a4", "A4", 210, 297), room.printer());
         Sheet page = page(mug, 10, Rotation.R0);
         assertThat(SheetsCheck.differences(written(file(new Sheet(a4, page.placed()))), file(page)))
                 .containsExactly("letter-01.pdf, page 1, is 210.00 × 297.00 mm, 215.90 × 279.40 mm was meant");
@@ -171,16 +172,16 @@ class SheetsCheckTest {
 
     private Transfer transfer(BufferedImage image, String name) {
         ArtworkFile artwork = DrawnArtwork.png(folder, name, image);
-        return GiftShop.covering(artwork, WIDE, HIGH);
+        return SheetShop.covering(artwork, WIDE, HIGH);
     }
 
     private Placed placed(Transfer transfer, int piece, double xMm, double yMm) {
-        return GiftShop.placed(GiftShop.unit("Q1", piece, transfer, room), 1, xMm, yMm, Rotation.R0);
+        return SheetShop.placed(SheetShop.unit("Q1", piece, transfer, room), 1, xMm, yMm, Rotation.R0);
     }
 
     private Sheet page(Transfer transfer, double xMm, Rotation rotation) {
         double x = rotation.swapsSides() ? (215.9 - HIGH) / 2 : xMm;
-        return sheet(GiftShop.placed(GiftShop.unit("Q1", 1, transfer, room), 1, x, 30, rotation));
+        return sheet(SheetShop.placed(SheetShop.unit("Q1", 1, transfer, room), 1, x, 30, rotation));
     }
 
     private Sheet sheet(Placed... placed) {

@@ -10,120 +10,62 @@ import bandwright.pipeline.match.Piece;
 import bandwright.pipeline.rows.From;
 import bandwright.pipeline.rows.Header;
 import bandwright.pipeline.rows.Row;
+import bandwright.pipeline.shop.SampleBlank;
+import bandwright.pipeline.shop.SampleHeat;
+import bandwright.pipeline.shop.SamplePaper;
+import bandwright.pipeline.shop.SampleRules;
+import bandwright.pipeline.shop.SampleUnit;
 import bandwright.pipeline.size.Layer;
 import bandwright.pipeline.size.Transfer;
 import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.tile.Placed;
 import bandwright.pipeline.tile.Rotation;
 import bandwright.rules.Shop;
-import bandwright.rules.blanks.Backing;
-import bandwright.rules.blanks.Band;
 import bandwright.rules.blanks.Blank;
-import bandwright.rules.blanks.Finish;
-import bandwright.rules.blanks.Form;
 import bandwright.rules.blanks.Material;
 import bandwright.rules.designs.Design;
 import bandwright.rules.heat.Allowed;
-import bandwright.rules.heat.Covering;
 import bandwright.rules.heat.HeatKind;
 import bandwright.rules.heat.HeatSource;
 import bandwright.rules.heat.PressSetting;
-import bandwright.rules.orders.IncompleteOrder;
-import bandwright.rules.orders.Proofs;
 import bandwright.rules.paper.ColourBy;
-import bandwright.rules.paper.Cutting;
 import bandwright.rules.paper.FlagLaw;
-import bandwright.rules.paper.Intent;
 import bandwright.rules.paper.MirrorBy;
 import bandwright.rules.paper.Paper;
 import bandwright.rules.paper.PaperRoom;
 import bandwright.rules.paper.Printer;
-import bandwright.rules.stock.StockRule;
-import bandwright.rules.table.Evidence;
 import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
 import bandwright.rules.units.LengthUnit;
-import bandwright.rules.units.Rgb;
 import bandwright.rules.units.Temperature;
-import bandwright.rules.units.TemperatureUnit;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 
 /** The gift shop of the Quillmoor Lighthouse Trust, which keeps terns, tide tables and storm lamps on mugs. */
-public final class GiftShop {
+public final class SheetShop {
     public static final RunId RUN = new RunId(LocalDate.of(2026, 3, 2), 1);
-    private static final Length ZERO = Length.ZERO;
 
-    private GiftShop() {}
+    private SheetShop() {}
 
     public static Shop shop() {
         return shop(LengthUnit.IN);
     }
 
     public static Shop shop(LengthUnit unit) {
-        return new Shop(
-                "Quillmoor Lighthouse Trust",
-                unit,
-                TemperatureUnit.F,
-                Optional.empty(),
-                List.of("letter"),
-                "desk",
-                1,
-                LocalTime.of(9, 0),
-                200,
-                100,
-                0.03,
-                0.10,
-                0.15,
-                0.35,
-                3,
-                2,
-                Length.mm(2),
-                Length.mm(4),
-                Length.mm(14),
-                Length.mm(30),
-                Cutting.SCISSORS,
-                StockRule.NOTE,
-                IncompleteOrder.MAKE,
-                true,
-                0.03,
-                500,
-                90,
-                Proofs.COLOURED);
+        return new SampleRules().unit(unit).shop();
     }
 
     public static Printer printer(MirrorBy mirror, double scaleX, double scaleY) {
-        return new Printer(
-                "desk",
-                List.of("letter"),
-                mirror,
-                ColourBy.DRIVER,
-                Optional.empty(),
-                Intent.RELATIVE_COLORIMETRIC,
-                scaleX,
-                scaleY,
-                "");
+        return SamplePaper.printer("desk", List.of("letter"), mirror, ColourBy.DRIVER, scaleX, scaleY);
     }
 
     public static Paper paper(String id, String name, double widthMm, double heightMm) {
-        Length margin = Length.mm(5);
-        return new Paper(
-                id,
-                name,
-                Length.mm(widthMm),
-                Optional.of(Length.mm(heightMm)),
-                margin,
-                margin,
-                margin,
-                margin,
-                Optional.empty(),
-                "");
+        Optional<Length> height = Optional.of(Length.mm(heightMm));
+        return SamplePaper.of(id, name, Length.mm(widthMm), height, Length.mm(5), Optional.empty());
     }
 
     public static PaperRoom letter(Printer printer) {
@@ -146,14 +88,12 @@ public final class GiftShop {
 
     public static Unit unit(
             String id, String order, int piece, String sku, String design, Transfer transfer, PaperRoom room) {
-        Band band = new Band(
-                transfer.width(), transfer.height(), transfer.width(), ZERO, ZERO, ZERO, List.of(), Optional.empty());
         return new Unit(
                 id,
                 line(order, sku, design, transfer),
                 piece,
                 new TreeMap<>(),
-                band,
+                SampleUnit.bandOf(transfer),
                 transfer,
                 List.of(room),
                 OptionalInt.of(300),
@@ -190,72 +130,23 @@ public final class GiftShop {
     }
 
     private static Blank blank(String sku) {
-        return new Blank(
-                sku,
-                List.of(),
-                "White mug 11 oz",
-                Material.CERAMIC,
-                new Form.Cylinder(Length.mm(260), Length.mm(96)),
-                ZERO,
-                ZERO,
-                ZERO,
-                Length.mm(26),
-                ZERO,
-                ZERO,
-                ZERO,
-                Rgb.WHITE,
-                Optional.empty(),
-                Finish.GLOSS,
-                Backing.OPAQUE,
-                List.of(),
-                List.of(),
-                1,
-                "A1",
-                Optional.empty(),
-                "",
-                Evidence.FROM_MEMORY,
-                "");
+        return SampleBlank.cylinder(sku, 260, 96)
+                .name("White mug 11 oz")
+                .handle(26)
+                .shelf("A1")
+                .blank();
     }
 
     private static HeatSource clamp() {
-        return new HeatSource(
-                "clamp",
-                "Mug press",
-                HeatKind.MUG_PRESS,
-                1,
-                Length.mm(12),
-                Optional.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                1,
-                1,
-                0,
-                Covering.PROTECTIVE_PAPER,
-                300,
-                "",
-                600,
-                20,
-                20,
-                "");
+        return SampleHeat.of("clamp", HeatKind.MUG_PRESS)
+                .name("Mug press")
+                .clearance(Length.mm(12))
+                .source();
     }
 
     private static PressSetting setting() {
-        return new PressSetting(
-                Optional.of(Material.CERAMIC),
-                HeatKind.MUG_PRESS,
-                "",
-                Optional.of(Temperature.celsius(190)),
-                180,
-                "medium",
-                Allowed.YES,
-                true,
-                "hot",
-                "",
-                List.of(),
-                Evidence.FROM_MEMORY,
-                "");
+        Optional<Temperature> heat = Optional.of(Temperature.celsius(190));
+        return SampleHeat.setting(Material.CERAMIC, HeatKind.MUG_PRESS, heat, 180, Allowed.YES);
     }
 
     /** The unit with its lower-left corner there, and its flag on the end that the rotation turns to the right or up. */

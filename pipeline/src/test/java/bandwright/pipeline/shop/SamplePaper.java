@@ -1,0 +1,32 @@
+package bandwright.pipeline.shop;
+
+import bandwright.rules.paper.ColourBy;
+import bandwright.rules.paper.Intent;
+import bandwright.rules.paper.MirrorBy;
+import bandwright.rules.paper.Paper;
+import bandwright.rules.paper.Printer;
+import bandwright.rules.units.Length;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/** Papers and printers for a test. */
+public final class SamplePaper {
+    private SamplePaper() {}
+
+    /** With the same margin on all four sides; an empty height is a roll. */
+    public static Paper of(
+            String id, String name, Length width, Optional<Length> height, Length margin, Optional<BigDecimal> cost) {
+        return new Paper(id, name, width, height, margin, margin, margin, margin, cost, "");
+    }
+
+    public static Printer printer(String id, List<String> papers, MirrorBy mirror) {
+        return printer(id, papers, mirror, ColourBy.DRIVER, 1, 1);
+    }
+
+    public static Printer printer(
+            String id, List<String> papers, MirrorBy mirror, ColourBy colour, double scaleX, double scaleY) {
+        return new Printer(
+                id, papers, mirror, colour, Optional.empty(), Intent.RELATIVE_COLORIMETRIC, scaleX, scaleY, "");
+    }
+}
