@@ -12,6 +12,11 @@ final class TemperatureCell {
 
     private static final Temperature MOST = Temperature.celsius(260);
 
+    /** Between these blanks are usually pressed: a bare number outside, that lies inside in the other unit, was meant so. */
+    private static final Temperature USUAL_LEAST = Temperature.celsius(120);
+
+    private static final Temperature USUAL_MOST = Temperature.celsius(240);
+
     private TemperatureCell() {}
 
     static Optional<Temperature> read(Cell cell) {
@@ -22,10 +27,11 @@ final class TemperatureCell {
         }
         double degrees = amount.get().value();
         Temperature temperature = of(degrees, unit.get());
-        if (isPlausible(temperature)) {
+        TemperatureUnit other = unit.get() == TemperatureUnit.C ? TemperatureUnit.F : TemperatureUnit.C;
+        boolean isOtherMeant = amount.get().isBare() && !isUsual(temperature) && isUsual(of(degrees, other));
+        if (isPlausible(temperature) && !isOtherMeant) {
             return Optional.of(temperature);
         }
-        TemperatureUnit other = unit.get() == TemperatureUnit.C ? TemperatureUnit.F : TemperatureUnit.C;
         return isPlausible(of(degrees, other))
                 ? cell.fault("temperature.other", unit.get(), other)
                 : cell.fault("temperature.absurd", unit.get());
@@ -42,6 +48,10 @@ final class TemperatureCell {
 
     private static Temperature of(double degrees, TemperatureUnit unit) {
         return unit == TemperatureUnit.C ? Temperature.celsius(degrees) : Temperature.fahrenheit(degrees);
+    }
+
+    private static boolean isUsual(Temperature temperature) {
+        return temperature.compareTo(USUAL_LEAST) >= 0 && temperature.compareTo(USUAL_MOST) <= 0;
     }
 
     private static boolean isPlausible(Temperature temperature) {

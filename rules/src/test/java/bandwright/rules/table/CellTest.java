@@ -231,6 +231,21 @@ class CellTest {
         assertThat(cure()).startsWith("Check the unit: did you mean F?");
     }
 
+    /** Copied from a listing in Celsius into a shop that reads Fahrenheit: 88 C would ruin the blank. */
+    @ParameterizedTest
+    @ValueSource(strings = {"180", "190", "200", "220"})
+    void aBareCelsiusFigureInAFahrenheitShopIsAskedBack(String text) {
+        assertThat(cell(text).temperature()).isEmpty();
+        assertThat(cure()).startsWith("Check the unit: did you mean C?");
+    }
+
+    @Test
+    void aLowTemperatureWithItsUnitIsTaken() {
+        assertThat(cell("190 F").temperature()).isPresent();
+        assertThat(cell("100", METRIC).temperature()).isPresent();
+        assertThat(faults.sorted()).isEmpty();
+    }
+
     @ParameterizedTest
     @CsvSource({"20 %, 20", "20, 20", "20%, 20", "12.5 %, 12.5", "0, 0"})
     void aPercentageIsRead(String text, double percent) {
@@ -250,6 +265,26 @@ class CellTest {
     }
 
     @Test
+    void theBoundsOfANumberAreIncluded() {
+        assertThat(cell("1").integer(1, 10)).contains(1);
+        assertThat(cell("10").integer(1, 10)).contains(10);
+        assertThat(cell("0.5").number("", 0.5, 2)).contains(0.5);
+        assertThat(cell("2").number("", 0.5, 2)).contains(2.0);
+        assertThat(cell("1 1/2").number("", 0.5, 2)).contains(1.5);
+        assertThat(cell("100 %").percent(0, 100)).contains(100.0);
+        assertThat(cell("1").share(100)).contains(0.01);
+        assertThat(faults.sorted()).isEmpty();
+    }
+
+    @Test
+    void aNumberInAnotherUnitIsAskedBack() {
+        assertThat(cell("120 A").number("v", 1, 1000)).isEmpty();
+        assertThat(cell("3 mm").integer(1, 10)).isEmpty();
+        assertThat(cell("20 mm").percent(0, 100)).isEmpty();
+        assertThat(faults.sorted()).hasSize(3);
+    }
+
+    @Test
     void numbersKeepTheirBounds() {
         assertThat(cell("3.0").integer(1, 10)).contains(3);
         assertThat(cell("120 V").number("v", 1, 1000)).contains(120.0);
@@ -264,6 +299,7 @@ class CellTest {
     void aColourIsReadAsOnTheWeb() {
         assertThat(cell("#1A2b3C").colour()).contains(new Rgb(0x1A, 0x2B, 0x3C));
         assertThat(cell("#f0c").colour()).contains(new Rgb(255, 0, 0xCC));
+        assertThat(cell("#1b7").colour()).contains(new Rgb(0x11, 0xBB, 0x77));
         assertThat(cell("1A2B3C").colour()).isEmpty();
         assertThat(cure()).contains("#1A2B3C");
     }
