@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Which of a design's pictures suits a band: the one nearest in aspect ratio, twice as wide being as far off as half as
+ * Which of a design's pictures suits what is printed on a band, its bleeds too: the one nearest in aspect ratio, twice as wide being as far off as half as
  * wide. On a band of 2.2 : 1 a picture of 2 : 1 is taken rather than one of 1 : 1 or 3 : 1.
  */
 final class Variants {
@@ -21,7 +21,8 @@ final class Variants {
         if (band.isEmpty()) {
             return variants.get(0);
         }
-        double wanted = Math.log(band.get().around().mm() / band.get().up().mm());
+        double wanted =
+                Math.log(band.get().around().mm() / band.get().printHeight().mm());
         return variants.stream()
                 .min(Comparator.comparingDouble(variant -> Math.abs(ratio(variant) - wanted)))
                 .orElseThrow();

@@ -6,6 +6,7 @@ import bandwright.pipeline.artwork.ArtworkShelf;
 import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.Split;
 import bandwright.pipeline.intake.OrderLine;
+import bandwright.pipeline.shop.SampleBlank;
 import bandwright.rules.blanks.Material;
 import bandwright.rules.designs.Fit;
 import bandwright.rules.designs.Placement;
@@ -134,6 +135,19 @@ class MatchingTest {
         }
         assertThat(made(TestShop.line("Q1042", sku, "choir", 1)).artwork().name())
                 .isEqualTo(expected);
+    }
+
+    @Test
+    void theBleedCountsInTheShapeThatAVariantMustSuit() throws IOException {
+        // The band is 2 : 1, but what is printed 200 x 150 mm.
+        shop.blanks.add(SampleBlank.cylinder("BLED", 200, 100).bleed(25).blank());
+        picture("choir-wide.png", 200, 100);
+        picture("choir-square.png", 100, 100);
+        for (String file : List.of("choir-wide.png", "choir-square.png")) {
+            shop.designs.add(TestShop.design("choir", file, Fit.COVER));
+        }
+        assertThat(made(TestShop.line("Q1042", "BLED", "choir", 1)).artwork().name())
+                .isEqualTo("choir-square.png");
     }
 
     @Test

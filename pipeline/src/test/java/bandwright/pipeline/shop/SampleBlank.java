@@ -21,6 +21,7 @@ public final class SampleBlank {
     private List<String> aliases = List.of();
     private Length handle = Length.ZERO;
     private Length overlap = Length.ZERO;
+    private Length bleed = Length.ZERO;
     private int ovenPlaces = 1;
     private String shelf = "";
     private Optional<BigDecimal> cost = Optional.empty();
@@ -64,6 +65,12 @@ public final class SampleBlank {
         return this;
     }
 
+    /** Past the rim and past the foot. */
+    public SampleBlank bleed(double mm) {
+        bleed = Length.mm(mm);
+        return this;
+    }
+
     public SampleBlank ovenPlaces(int places) {
         ovenPlaces = places;
         return this;
@@ -91,8 +98,8 @@ public final class SampleBlank {
                 Length.ZERO,
                 handle,
                 overlap,
-                Length.ZERO,
-                Length.ZERO,
+                bleed,
+                bleed,
                 Rgb.WHITE,
                 Optional.empty(),
                 Finish.GLOSS,
