@@ -70,7 +70,7 @@ final class RunCommand implements Callable<Integer> {
             Flow.Request asked = new Flow.Request(Inbox.files(inbox), artworkFolder(), paperOf(rules));
             return isDryRun ? dryRun(asked, rules) : run(asked, rules);
         } catch (RulebookFaults e) {
-            e.faults().forEach(fault -> terminal.complain(FaultLine.of(fault)));
+            e.faults().forEach(fault -> terminal.complain(fault.line()));
             terminal.complain(Words.say("cli.rulebook-unusable", e.faults().size()));
             return ExitCode.NOTHING_PUBLISHED;
         } catch (InboxFault e) {
