@@ -15,18 +15,9 @@ final class UnitIds {
     private final Set<String> taken;
     private final Map<String, Integer> lastNumber = new HashMap<>();
 
-    UnitIds() {
-        this(Set.of());
-    }
-
     /** @param known names that are given away for ever */
     UnitIds(Set<String> known) {
         taken = new HashSet<>(known);
-    }
-
-    /** A name that this object never gave before. */
-    String next(OrderLine line, int piece) {
-        return next(line, piece, false);
     }
 
     /** A name that was never given before; a remake's says that it is one: Q1042-1-2-r1. */

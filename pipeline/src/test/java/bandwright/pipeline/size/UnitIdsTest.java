@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,33 +24,35 @@ class UnitIdsTest {
         "../../etc, 1, 1, .._.._etc-1-1",
     })
     void anIdIsOrderLineAndPieceInPlainCharacters(String order, String line, int piece, String id) {
-        assertThat(new UnitIds().next(line("harbour", order, line), piece)).isEqualTo(id);
+        assertThat(new UnitIds(Set.of()).next(line("harbour", order, line), piece, false))
+                .isEqualTo(id);
     }
 
     @Test
     void aCharacterOutsideTheFirstPlaneIsOneCharacter() {
-        assertThat(new UnitIds().next(line("", "Q\uD83D\uDC26", "1"), 1)).isEqualTo("Q_-1-1");
+        assertThat(new UnitIds(Set.of()).next(line("", "Q\uD83D\uDC26", "1"), 1, false))
+                .isEqualTo("Q_-1-1");
     }
 
     @Test
     void aClashGetsTheSiteInFrontThenASuffix() {
-        UnitIds ids = new UnitIds();
-        assertThat(ids.next(line("harbour", "Q1", "1"), 1)).isEqualTo("Q1-1-1");
-        assertThat(ids.next(line("pier", "Q1", "1"), 1)).isEqualTo("pier-Q1-1-1");
-        assertThat(ids.next(line("pier", "Q1", "1"), 1)).isEqualTo("pier-Q1-1-1-2");
-        assertThat(ids.next(line("pier", "Q1", "1"), 1)).isEqualTo("pier-Q1-1-1-3");
-        assertThat(ids.next(line("", "Q1", "1"), 1)).isEqualTo("Q1-1-1-2");
+        UnitIds ids = new UnitIds(Set.of());
+        assertThat(ids.next(line("harbour", "Q1", "1"), 1, false)).isEqualTo("Q1-1-1");
+        assertThat(ids.next(line("pier", "Q1", "1"), 1, false)).isEqualTo("pier-Q1-1-1");
+        assertThat(ids.next(line("pier", "Q1", "1"), 1, false)).isEqualTo("pier-Q1-1-1-2");
+        assertThat(ids.next(line("pier", "Q1", "1"), 1, false)).isEqualTo("pier-Q1-1-1-3");
+        assertThat(ids.next(line("", "Q1", "1"), 1, false)).isEqualTo("Q1-1-1-2");
     }
 
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void noTwoUnitsShareAnIdHoweverNastyTheOrderNumbers(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        UnitIds ids = new UnitIds();
+        UnitIds ids = new UnitIds(Set.of());
         List<String> given = new ArrayList<>();
         for (int i = 0; i < 5000; i++) {
             OrderLine line = line(nasty(random), nasty(random), nasty(random));
-            given.add(ids.next(line, 1 + random.nextInt(3)));
+            given.add(ids.next(line, 1 + random.nextInt(3), false));
         }
         assertThat(new HashSet<>(given)).as("seed %d", seed).hasSize(given.size());
         assertThat(String.join("", given)).as("seed %d", seed).matches("[A-Za-z0-9._-]+");
