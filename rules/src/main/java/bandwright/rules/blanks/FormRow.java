@@ -12,7 +12,7 @@ final class FormRow {
 
     private FormRow() {}
 
-    /** What shape.csv cells say; a body of no size where a cell is wrong. */
+    /** What the cells say; a body of no size where a cell is wrong. */
     static Form read(Row row) {
         Optional<Shape> shape = row.cell("shape").needed().word(Shape.values());
         if (shape.isEmpty()) {

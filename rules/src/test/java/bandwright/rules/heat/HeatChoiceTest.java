@@ -2,6 +2,7 @@ package bandwright.rules.heat;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bandwright.rules.blanks.BandLaw;
 import bandwright.rules.blanks.Blank;
 import bandwright.rules.blanks.Material;
 import bandwright.rules.heat.HeatChoice.Refusal;
@@ -99,6 +100,43 @@ class HeatChoiceTest {
             assertThat(HeatChoice.among(List.of(CLAMP), mug().blank(), settings).refusals())
                     .containsExactly(new Refusal(CLAMP, Why.NO_SETTING));
         }
+    }
+
+    @Test
+    void aRowThatSaysHowHotButNotHowLongIsNoSetting() {
+        PressSetting hot = SampleSetting.yes(Material.CERAMIC, HeatKind.MUG_PRESS);
+        PressSetting endless = new PressSetting(
+                hot.material(),
+                hot.kind(),
+                "",
+                hot.temperature(),
+                0,
+                "medium",
+                Allowed.YES,
+                false,
+                "",
+                "",
+                List.of(),
+                Evidence.MEASURED,
+                "");
+        assertThat(HeatChoice.among(List.of(CLAMP), mug().blank(), new PressSettings(List.of(endless)))
+                        .refusals())
+                .containsExactly(new Refusal(CLAMP, Why.NO_SETTING));
+    }
+
+    @Test
+    void aWallMayLeanAsFarAsMaxTaperAndNoFurther() {
+        Blank cone = SampleBlank.cone(80, 70, 100).blank();
+        double lean = BandLaw.taperDegrees(cone);
+        HeatSource takesIt =
+                SampleHeatSource.of(HeatKind.TUMBLER_PRESS).maxTaper(lean).source();
+        HeatSource refuses = SampleHeatSource.of(HeatKind.TUMBLER_PRESS)
+                .maxTaper(Math.nextDown(lean))
+                .source();
+        assertThat(HeatChoice.among(List.of(takesIt), cone, anything()).chosen())
+                .isPresent();
+        assertThat(HeatChoice.among(List.of(refuses), cone, anything()).refusals())
+                .containsExactly(new Refusal(refuses, Why.LEANS_TOO_MUCH));
     }
 
     @Test

@@ -29,7 +29,9 @@ class PaperChoiceTest {
             sheet("poster", 500, 700),
             sheet("stray", 900, 900));
     private static final List<Printer> PRINTERS = List.of(
-            printer("wide", List.of("poster", "large")), printer("desk", List.of("small", "medium", "large", "roll")));
+            printer("wide", List.of("poster", "large")),
+            printer("desk", List.of("small", "medium", "large", "roll")),
+            printer("back room", List.of("medium", "large", "small", "poster")));
 
     @Test
     void theWantedPaperIsTakenInTheShopsOwnPrinter() {
@@ -55,6 +57,12 @@ class PaperChoiceTest {
         PaperChoice choice = choice(List.of("small"), "desk", Optional.empty());
         assertThat(ids(choice.forPicture(Length.mm(250), Length.mm(100)))).containsExactly("medium in desk");
         assertThat(ids(choice.forPicture(Length.mm(350), Length.mm(100)))).containsExactly("large in desk");
+    }
+
+    @Test
+    void theNextPaperIsTheOneBehindTheWantedInThePrintersOwnOrder() {
+        PaperChoice choice = choice(List.of("small"), "back room", Optional.empty());
+        assertThat(ids(choice.forPicture(Length.mm(350), Length.mm(100)))).containsExactly("poster in back room");
     }
 
     @Test

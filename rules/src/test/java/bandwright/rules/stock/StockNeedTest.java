@@ -26,7 +26,9 @@ class StockNeedTest {
         "40, 3, 41, 0, 2, 1",
         "40, 3, 40, 0, 3, 0",
         "40, 3, 38, 2, 3, 0",
-        "40, 3, 0, 40, 3, 0"
+        "40, 3, 0, 40, 3, 0",
+        "40, 0, 38, 2, 0, 0",
+        "0, 0, 5, 0, 0, 5"
     })
     void whatIsMissingIsPartedIntoPiecesAndSpares(
             int pieces, int spares, int count, int shortPieces, int shortSpares, int left) {

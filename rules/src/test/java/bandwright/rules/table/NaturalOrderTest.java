@@ -21,6 +21,10 @@ class NaturalOrderTest {
         "98765432109876543209, 98765432109876543210",
         "A, A1",
         "7b, 007c",
+        "A10, B2",
+        "A009, A10",
+        "A07x, A8",
+        "Q12 z, Q13 a",
     })
     void numbersInsideNamesCountByTheirValue(String first, String second) {
         assertThat(NaturalOrder.INSTANCE.compare(first, second)).isNegative();
