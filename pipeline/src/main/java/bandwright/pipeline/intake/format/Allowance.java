@@ -11,6 +11,8 @@ public final class Allowance {
     private static final int ROW_BYTES = 600;
     private static final int SLOT_BYTES = 16;
     private static final int CELL_BYTES = 80;
+    private static final int MERGE_BYTES = 40;
+    private static final int TEXT_BYTES = 200;
 
     private long left = Limits.INBOX_MEMORY_BYTES;
 
@@ -25,6 +27,16 @@ public final class Allowance {
 
     void keepRow(int slots) throws Unreadable {
         spend(ROW_BYTES + (long) SLOT_BYTES * slots);
+    }
+
+    /** Cells that are one over so many rows more: each of them is looked at. */
+    void keepMerge(int rows) throws Unreadable {
+        spend(MERGE_BYTES + (long) SLOT_BYTES * rows);
+    }
+
+    /** Texts that another library holds for us until the file is read. */
+    void keepTexts(long count, long bytes) throws Unreadable {
+        spend(TEXT_BYTES * count + 2 * bytes);
     }
 
     /** A cell that isn't one of another place again. */

@@ -11,6 +11,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -23,6 +24,11 @@ import org.apache.commons.csv.CSVRecord;
 final class Csv {
     private static final char[] SEPARATORS = {',', ';', '\t', '|'};
     private static final int HEADER_WITHIN = 20;
+
+    /** 1.23457E+12: what spreadsheet programs make of a long number when they save text; its digits are lost. */
+    private static final Pattern ROUNDED = Pattern.compile("\\s*\\d([.,]\\d+)?E\\+\\d{2,3}\\s*");
+
+    private static final int SHORT = 40;
 
     private Csv() {}
 
@@ -37,19 +43,24 @@ final class Csv {
             for (Iterator<CSVRecord> records = parser.iterator(); hasNext(records, parser); ) {
                 CSVRecord each = records.next();
                 int number = Math.toIntExact(each.getRecordNumber());
-                rows.add(number, cells(each, number, cells));
+                rows.add(number, cells(each, number, cells), false);
             }
         }
-        return List.of(new Grid(Optional.empty(), false, rows.list()));
+        return List.of(new Grid(Optional.empty(), false, rows.list(), List.of()));
     }
 
     private static List<Cell> cells(CSVRecord each, int number, Cells cells) throws Unreadable {
         int width = Math.min(each.size(), Limits.SHEET_COLUMNS);
         List<Cell> row = new ArrayList<>(width);
         for (int column = 0; column < width; column++) {
-            row.add(cells.of(each.get(column), number));
+            row.add(cell(each.get(column), number, cells));
         }
         return row;
+    }
+
+    private static Cell cell(String text, int row, Cells cells) throws Unreadable {
+        boolean isDamaged = text.length() < SHORT && ROUNDED.matcher(text).matches();
+        return isDamaged ? cells.keep(new Cell(text, Optional.empty(), true)) : cells.of(text, row);
     }
 
     /** A quote that never closes would swallow all orders under it into one cell. */

@@ -1,13 +1,10 @@
 package bandwright.pipeline.intake.format;
 
-import bandwright.pipeline.limits.Limits;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
-import java.nio.ByteBuffer;
-import java.nio.CharBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CodingErrorAction;
@@ -17,7 +14,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 
 /**
- * The bytes of a text file and the alphabet they are in: its mark if it has one (UTF-8, UTF-16), else UTF-8 if all of
+ * A text file and the alphabet it is in, read from front to back each time it is opened: its mark if it has one (UTF-8, UTF-16), else UTF-8 if all of
  * it is, else windows-1252. Bytes that are no text, and web pages that call themselves spreadsheets, are refused.
  */
 final class CsvText {
@@ -26,18 +23,18 @@ final class CsvText {
     private static final byte[] LITTLE_MARK = {(byte) 0xFF, (byte) 0xFE};
     private static final byte[] BIG_MARK = {(byte) 0xFE, (byte) 0xFF};
 
-    private final byte[] bytes;
+    private final Path file;
     private final int from;
     private final Charset charset;
 
-    private CsvText(byte[] bytes, int from, Charset charset) {
-        this.bytes = bytes;
+    private CsvText(Path file, int from, Charset charset) {
+        this.file = file;
         this.from = from;
         this.charset = charset;
     }
 
     static CsvText read(Path file) throws IOException, Unreadable {
-        CsvText text = of(bytes(file));
+        CsvText text = of(file);
         String start = text.start();
         if (start.indexOf('\0') >= 0) {
             throw Unreadable.of("file-not-text");
@@ -49,31 +46,24 @@ final class CsvText {
         return text;
     }
 
-    Reader open() {
-        return new InputStreamReader(new ByteArrayInputStream(bytes, from, bytes.length - from), charset);
+    Reader open() throws IOException {
+        InputStream in = Files.newInputStream(file);
+        in.skipNBytes(from);
+        return new InputStreamReader(in, charset);
     }
 
-    private static byte[] bytes(Path file) throws IOException, Unreadable {
-        try (InputStream in = Files.newInputStream(file)) {
-            byte[] bytes = in.readNBytes((int) Limits.ORDER_FILE_BYTES + 1);
-            if (bytes.length > Limits.ORDER_FILE_BYTES) {
-                throw Unreadable.of("file-too-large", Limits.ORDER_FILE_BYTES >> 20);
-            }
-            return bytes;
+    private static CsvText of(Path file) throws IOException {
+        byte[] start = Formats.start(file);
+        if (Formats.startsWith(start, UTF8_MARK)) {
+            return new CsvText(file, 3, StandardCharsets.UTF_8);
         }
-    }
-
-    private static CsvText of(byte[] bytes) {
-        if (Formats.startsWith(bytes, UTF8_MARK)) {
-            return new CsvText(bytes, 3, StandardCharsets.UTF_8);
+        if (Formats.startsWith(start, LITTLE_MARK)) {
+            return new CsvText(file, 2, StandardCharsets.UTF_16LE);
         }
-        if (Formats.startsWith(bytes, LITTLE_MARK)) {
-            return new CsvText(bytes, 2, StandardCharsets.UTF_16LE);
+        if (Formats.startsWith(start, BIG_MARK)) {
+            return new CsvText(file, 2, StandardCharsets.UTF_16BE);
         }
-        if (Formats.startsWith(bytes, BIG_MARK)) {
-            return new CsvText(bytes, 2, StandardCharsets.UTF_16BE);
-        }
-        return new CsvText(bytes, 0, isUtf8(bytes) ? StandardCharsets.UTF_8 : WINDOWS);
+        return new CsvText(file, 0, isUtf8(file) ? StandardCharsets.UTF_8 : WINDOWS);
     }
 
     private String start() throws IOException {
@@ -84,21 +74,19 @@ final class CsvText {
         }
     }
 
-    private static boolean isUtf8(byte[] bytes) {
-        CharsetDecoder decoder = StandardCharsets.UTF_8
+    private static boolean isUtf8(Path file) throws IOException {
+        CharsetDecoder strict = StandardCharsets.UTF_8
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
                 .onUnmappableCharacter(CodingErrorAction.REPORT);
-        ByteBuffer in = ByteBuffer.wrap(bytes);
-        CharBuffer out = CharBuffer.allocate(8192);
-        while (true) {
-            var result = decoder.decode(in, out.clear(), true);
-            if (result.isError()) {
-                return false;
+        char[] some = new char[8192];
+        try (Reader in = new InputStreamReader(Files.newInputStream(file), strict)) {
+            while (in.read(some) >= 0) {
+                continue;
             }
-            if (result.isUnderflow()) {
-                return true;
-            }
+            return true;
+        } catch (CharacterCodingException e) {
+            return false;
         }
     }
 }

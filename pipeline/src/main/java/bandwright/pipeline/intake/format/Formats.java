@@ -56,15 +56,17 @@ public final class Formats {
         }
         byte[] start = start(file);
         if (startsWith(start, ZIP) || startsWith(start, EMPTY_ZIP)) {
-            return Xlsx.read(file, allowance);
+            try (Zip zip = Zip.open(file)) {
+                return Ods.isOne(zip) ? Ods.read(zip, allowance) : Xlsx.read(zip, allowance);
+            }
         }
         if (startsWith(start, COMPOUND)) {
-            throw Unreadable.of(OldWorkbook.isEncrypted(file) ? "file-encrypted" : "format-xls");
+            return Xls.read(file, allowance); // loads a large library: not touched before
         }
         return Csv.read(file, allowance, headerScore);
     }
 
-    private static byte[] start(Path file) throws IOException {
+    static byte[] start(Path file) throws IOException {
         try (InputStream in = Files.newInputStream(file)) {
             return in.readNBytes(8);
         }

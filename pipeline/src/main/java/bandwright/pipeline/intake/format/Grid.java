@@ -9,13 +9,15 @@ import java.util.Optional;
  *
  * @param sheet its name; empty in CSV
  * @param isHidden whether the spreadsheet program hides it: then it has no rows here
+ * @param merges the cells that are one cell over several rows; their value stands in the first row only
  */
-public record Grid(Optional<String> sheet, boolean isHidden, List<GridRow> rows) {
+public record Grid(Optional<String> sheet, boolean isHidden, List<GridRow> rows, List<Merge> merges) {
     public Grid {
         rows = List.copyOf(rows);
+        merges = List.copyOf(merges);
     }
 
     static Grid hidden(String sheet) {
-        return new Grid(Optional.of(sheet), true, List.of());
+        return new Grid(Optional.of(sheet), true, List.of(), List.of());
     }
 }

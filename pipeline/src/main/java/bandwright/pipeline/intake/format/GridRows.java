@@ -16,17 +16,17 @@ final class GridRows {
     }
 
     /** Blank rows between filled ones count, whether the file stores them or not; beyond a sane gap they don't. */
-    void add(int number, List<Cell> cells) throws Unreadable {
+    void add(int number, List<Cell> cells, boolean isHidden) throws Unreadable {
         int above = rows.isEmpty() ? 0 : rows.get(rows.size() - 1).number();
         if (number - above <= Limits.BLANK_ROWS) {
             for (int blank = above + 1; blank < number; blank++) {
-                append(blank, List.of());
+                append(blank, List.of(), false);
             }
         }
-        append(number, cells);
+        append(number, cells, isHidden);
     }
 
-    private void append(int number, List<Cell> cells) throws Unreadable {
+    private void append(int number, List<Cell> cells, boolean isHidden) throws Unreadable {
         if (number > Limits.SHEET_ROWS) {
             throw Unreadable.of("too-many-rows", Limits.SHEET_ROWS);
         }
@@ -35,7 +35,7 @@ final class GridRows {
             last--;
         }
         allowance.keepRow(last);
-        rows.add(new GridRow(number, cells.subList(0, last)));
+        rows.add(new GridRow(number, cells.subList(0, last), isHidden));
         filled = last > 0 ? rows.size() : filled;
     }
 

@@ -2,7 +2,6 @@ package bandwright.pipeline.intake.format;
 
 import bandwright.pipeline.limits.Limits;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,37 +18,32 @@ final class Xlsx {
 
     private Xlsx() {}
 
-    static List<Grid> read(Path file, Allowance allowance) throws IOException, XMLStreamException, Unreadable {
-        try (Zip zip = Zip.open(file)) {
-            String workbook = workbookPart(zip);
-            Relations relations = Relations.of(zip, workbook);
-            List<Tab> tabs = new ArrayList<>();
-            boolean from1904 = tabs(zip, workbook, tabs);
-            Styles styles = Styles.read(zip, relations.findByType("styles"));
-            SharedStrings strings = SharedStrings.read(zip, relations.findByType("sharedStrings"), allowance);
-            SheetReader reader = new SheetReader(strings, styles, new Serials(from1904), allowance);
-            List<Grid> grids = new ArrayList<>();
-            for (Tab tab : tabs) {
-                Optional<String> part = relations.findSheet(tab.relation());
-                if (part.isPresent()) { // else a sheet that is one chart
-                    grids.add(tab.hidden() ? Grid.hidden(tab.name()) : grid(zip, part.get(), tab, reader));
-                }
+    static List<Grid> read(Zip zip, Allowance allowance) throws IOException, XMLStreamException, Unreadable {
+        String workbook = workbookPart(zip);
+        Relations relations = Relations.of(zip, workbook);
+        List<Tab> tabs = new ArrayList<>();
+        boolean from1904 = tabs(zip, workbook, tabs);
+        Styles styles = Styles.read(zip, relations.findByType("styles"));
+        SharedStrings strings = SharedStrings.read(zip, relations.findByType("sharedStrings"), allowance);
+        SheetReader reader = new SheetReader(strings, styles, new Serials(from1904), allowance);
+        List<Grid> grids = new ArrayList<>();
+        for (Tab tab : tabs) {
+            Optional<String> part = relations.findSheet(tab.relation());
+            if (part.isPresent()) { // else a sheet that is one chart
+                grids.add(tab.hidden() ? Grid.hidden(tab.name()) : grid(zip, part.get(), tab, reader));
             }
-            return grids;
         }
+        return grids;
     }
 
     private static Grid grid(Zip zip, String part, Tab tab, SheetReader reader)
             throws IOException, XMLStreamException, Unreadable {
         try (Xml xml = zip.xml(part)) {
-            return new Grid(Optional.of(tab.name()), false, reader.rows(xml));
+            return reader.grid(tab.name(), xml);
         }
     }
 
     private static String workbookPart(Zip zip) throws IOException, XMLStreamException, Unreadable {
-        if (zip.has("content.xml") && zip.has("META-INF/manifest.xml")) {
-            throw Unreadable.of("format-ods");
-        }
         String part = Relations.of(zip, "").findByType("officeDocument").orElse("xl/workbook.xml");
         if (part.endsWith(".bin")) {
             throw Unreadable.of("format-xlsb");

@@ -126,6 +126,28 @@ final class Xml implements Closeable {
         return find(name, false).orElse("");
     }
 
+    /** The attribute of that name and namespace; empty where there is none. */
+    String attribute(String namespace, String name) {
+        String value = reader.getAttributeValue(namespace, name);
+        return value == null ? "" : value;
+    }
+
+    boolean isStart() {
+        return event == XMLStreamConstants.START_ELEMENT;
+    }
+
+    boolean startsIn(String namespace) {
+        return isStart() && namespace.equals(reader.getNamespaceURI());
+    }
+
+    /** Goes on to the end of the element that has just begun. */
+    void skip() throws XMLStreamException, Unreadable {
+        int above = depth - 1;
+        while (depth > above && next()) {
+            continue;
+        }
+    }
+
     /** The id of another part: an attribute id in the namespace of relationships. */
     String relation() {
         return find("id", true).orElse("");
