@@ -98,13 +98,20 @@ final class HeaderSearch {
             if (!mayBeHeader(row, site)) {
                 continue;
             }
-            Map<OrderField, Integer> fields = fields(row.cells(), site);
-            if (!fields.isEmpty()) {
-                List<String> texts = row.cells().stream().map(Cell::text).toList();
-                return Optional.of(new Found(site, new Header(texts, fields), rows.subList(i + 1, rows.size())));
+            Optional<Header> header = header(row, site);
+            if (header.isPresent()) {
+                return Optional.of(new Found(site, header.get(), rows.subList(i + 1, rows.size())));
             }
         }
         return Optional.empty();
+    }
+
+    /** That row as the header of a table; empty where it is none. */
+    Optional<Header> header(GridRow row, Site site) {
+        Map<OrderField, Integer> fields = fields(row.cells(), site);
+        return fields.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Header(row.cells().stream().map(Cell::text).toList(), fields));
     }
 
     private static boolean mayBeHeader(GridRow row, Site site) {

@@ -7,7 +7,8 @@ import java.util.Optional;
  *
  * @param sheet empty in CSV, or where the whole file could not be read
  * @param rows how many rows under the header were read
- * @param message why it is not read, with the cure; empty where it is
+ * @param message why it is not read, with the cure; where it is read, what a person may not expect of it, mostly
+ *     nothing
  */
 public record InboxFile(String file, Optional<String> sheet, String site, int rows, State state, String message) {
     /** The words that run.json has for it. */

@@ -2,10 +2,6 @@ package bandwright.pipeline.intake;
 
 import bandwright.pipeline.held.HeldFile;
 import bandwright.pipeline.intake.format.Grid;
-import bandwright.pipeline.intake.format.GridRow;
-import bandwright.pipeline.rows.Cell;
-import bandwright.pipeline.rows.From;
-import bandwright.pipeline.rows.Row;
 import bandwright.rules.Rulebook;
 import bandwright.rules.words.Words;
 import java.nio.file.Path;
@@ -14,8 +10,8 @@ import java.util.Optional;
 
 /**
  * What has been ordered? Order files to order lines: headers found, cells understood, every row under a header in
- * exactly one list. A row is empty if it stands between filled rows and has nothing to say, or if it only repeats the
- * header (as exports that were pasted together do).
+ * exactly one list. A row is empty if it stands between filled rows and has nothing to say, if it is the header of
+ * another table (as in exports that were pasted together) or its title, or if it only sums up.
  */
 public final class Intake {
     private Intake() {}
@@ -51,7 +47,10 @@ public final class Intake {
         for (int i = 0; i < file.grids().size(); i++) {
             Grid grid = file.grids().get(i);
             if (found.get(i).isPresent()) {
-                sheet(file, grid, found.get(i).get(), reading, numbers, piles);
+                HeaderSearch.Found orders = found.get(i).get();
+                SheetReading sheet =
+                        new SheetReading(file.name(), grid.sheet(), orders.site(), reading, numbers, piles);
+                sheet(file, grid, orders, headers, sheet, piles);
             } else if (!isOurChoices(grid, found)) {
                 piles.file(notRead(file, grid, hasOrders));
             }
@@ -71,22 +70,18 @@ public final class Intake {
     }
 
     private static void sheet(
-            OrderFile file, Grid grid, HeaderSearch.Found found, RowReading reading, LineNumbers numbers, Piles piles) {
-        Continuation continuation = new Continuation(found.site());
-        for (GridRow each : found.rows()) {
-            Row row = new Row(new From(file.name(), grid.sheet(), each.number()), found.header(), each.cells());
-            if (row.isEmpty() || isHeaderAgain(row)) {
-                piles.empty(row);
-            } else {
-                piles.read(reading.read(continuation.joined(row), found.site(), numbers));
-            }
+            OrderFile file,
+            Grid grid,
+            HeaderSearch.Found found,
+            HeaderSearch headers,
+            SheetReading sheet,
+            Piles piles) {
+        for (OrderTable table : OrderTable.all(found, headers)) {
+            sheet.read(table, grid.merges());
         }
         int rows = found.rows().size();
-        piles.file(new InboxFile(file.name(), grid.sheet(), found.site().name(), rows, InboxFile.State.READ, ""));
-    }
-
-    private static boolean isHeaderAgain(Row row) {
-        return row.cells().stream().map(Cell::text).toList().equals(row.header().texts());
+        String message = sheet.message();
+        piles.file(new InboxFile(file.name(), grid.sheet(), found.site().name(), rows, InboxFile.State.READ, message));
     }
 
     private static InboxFile notRead(OrderFile file, Grid grid, boolean hasOrders) {

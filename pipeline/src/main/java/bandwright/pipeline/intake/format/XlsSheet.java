@@ -39,7 +39,11 @@ final class XlsSheet {
         private final Cells cells;
         private final NumberCells numbers;
 
-        Book(IntFunction<NumberFormat> formatOfStyle, Optional<SSTRecord> texts, boolean from1904, Allowance allowance) {
+        Book(
+                IntFunction<NumberFormat> formatOfStyle,
+                Optional<SSTRecord> texts,
+                boolean from1904,
+                Allowance allowance) {
             this.formatOfStyle = formatOfStyle;
             this.texts = texts;
             this.allowance = allowance;
@@ -82,7 +86,9 @@ final class XlsSheet {
         } else if (each instanceof FormulaRecord formula) {
             formula(formula);
         } else if (each instanceof StringRecord text && awaitsText.isPresent()) {
-            put(awaitsText.get(), book.cells.of(text.getString(), awaitsText.get().getRow() + 1));
+            put(
+                    awaitsText.get(),
+                    book.cells.of(text.getString(), awaitsText.get().getRow() + 1));
             awaitsText = Optional.empty();
         } else if (each instanceof LabelRecord text) {
             put(text.getRow(), text.getColumn(), book.cells.of(text.getValue(), text.getRow() + 1));
@@ -111,7 +117,8 @@ final class XlsSheet {
     }
 
     private static Cell error(int code) {
-        return Cell.of(FormulaError.isValidCode(code) ? FormulaError.forInt(code).getString() : "#VALUE!");
+        return Cell.of(
+                FormulaError.isValidCode(code) ? FormulaError.forInt(code).getString() : "#VALUE!");
     }
 
     private void merged(MergeCellsRecord record) throws Unreadable {

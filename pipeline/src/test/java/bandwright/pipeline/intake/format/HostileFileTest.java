@@ -13,7 +13,6 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
-import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.poifs.crypt.EncryptionInfo;
 import org.apache.poi.poifs.crypt.EncryptionMode;
 import org.apache.poi.poifs.crypt.Encryptor;
@@ -144,16 +143,6 @@ class HostileFileTest {
             }
             files.writeFilesystem(out);
             assertThat(refusal(out.toByteArray())).isEqualTo("The workbook has a password.");
-        }
-    }
-
-    @Test
-    void aWorkbookOfTheOldForm() throws IOException {
-        try (HSSFWorkbook book = new HSSFWorkbook();
-                ByteArrayOutputStream out = new ByteArrayOutputStream()) {
-            book.createSheet("Orders");
-            book.write(out);
-            assertThat(refusal(out.toByteArray())).contains(".xls form");
         }
     }
 
