@@ -95,11 +95,11 @@ final class BiffRecords extends InputStream {
     }
 
     private long uniqueTexts() {
-        return unsigned(record, 8) | (long) unsigned(record, 10) << 16;
+        return unsigned(record, 8) | ((long) unsigned(record, 10) << 16);
     }
 
     private static int unsigned(byte[] bytes, int at) {
-        return bytes[at] & 0xFF | (bytes[at + 1] & 0xFF) << 8;
+        return (bytes[at] & 0xFF) | ((bytes[at + 1] & 0xFF) << 8);
     }
 
     /** Reads the next record; false at the end, or where what is left is padding. */

@@ -68,6 +68,25 @@ class CsvTest {
         assertThat(rows.get(1).cells().get(1).text()).isEqualTo("Zoë café");
     }
 
+    /** index-windows-1252 of the WHATWG Encoding Standard, where it differs from ISO 8859-1 (which is its label too). */
+    @Test
+    void signsThatOnlyWindowsHasAreRead() throws Exception {
+        byte[] bytes = "order,sku\nQ1,???????\n".getBytes(Charset.forName("US-ASCII"));
+        int[] signs = {0x80, 0x85, 0x8A, 0x92, 0x96, 0x99, 0x9F};
+        for (int i = 0; i < signs.length; i++) {
+            bytes[13 + i] = (byte) signs[i];
+        }
+        assertThat(read(bytes).get(1).cells().get(1).text()).isEqualTo("\u20AC\u2026\u0160\u2019\u2013\u2122\u0178");
+    }
+
+    @Test
+    void aLongNumberThatWasRoundedIsDamaged() throws Exception {
+        List<Cell> cells = read("order,sku\n1.23457E+12,E+12\n".getBytes(Charset.forName("UTF-8")))
+                .get(1)
+                .cells();
+        assertThat(cells).extracting(Cell::isDamagedNumber).containsExactly(true, false);
+    }
+
     @Test
     void aCarelessQuoteStaysInItsCell() throws Exception {
         assertThat(texts("order,sku\nQ1,11\" mug\nQ2,\"11\" mug\"\nQ3,x").subList(1, 4))

@@ -78,6 +78,35 @@ class XlsxTest {
         assertThat(dateCell(new WorkbookParts(), "60").date()).isEmpty();
     }
 
+    /** The strict form of ECMA-376 Part 1 has namespaces of its own (Annex L), else nothing that matters here differs. */
+    @Test
+    void theStrictFormReadsTheSame() throws Exception {
+        String strict = "http://purl.oclc.org/ooxml/";
+        Path file = new WorkbookParts()
+                .part(
+                        "_rels/.rels",
+                        "<Relationships><Relationship Id=\"a\" Type=\"" + strict
+                                + "officeDocument/relationships/officeDocument\" Target=\"book/book.xml\"/></Relationships>")
+                .part(
+                        "book/book.xml",
+                        "<x:workbook xmlns:x=\"" + strict + "spreadsheetml/main\" xmlns:r=\"" + strict
+                                + "officeDocument/relationships\"><x:workbookPr date1904=\"true\"/><x:sheets>"
+                                + "<x:sheet name=\"Orders\" sheetId=\"1\" r:id=\"s\"/></x:sheets></x:workbook>")
+                .part(
+                        "book/_rels/book.xml.rels",
+                        "<Relationships><Relationship Id=\"s\" Type=\"" + strict
+                                + "officeDocument/relationships/worksheet\" Target=\"sheet.xml\"/></Relationships>")
+                .part(
+                        "book/sheet.xml",
+                        "<x:worksheet xmlns:x=\"" + strict + "spreadsheetml/main\"><x:sheetData><x:row r=\"1\">"
+                                + "<x:c r=\"A1\"><x:v>1000123.0</x:v></x:c><x:c r=\"B1\" t=\"d\"><x:v>2026-03-02</x:v></x:c>"
+                                + "</x:row></x:sheetData></x:worksheet>")
+                .write(folder.resolve("strict.xlsx"));
+        List<Cell> cells = only(file).rows().get(0).cells();
+        assertThat(cells).extracting(Cell::text).containsExactly("1000123", "2026-03-02");
+        assertThat(cells.get(1).date()).contains(LocalDate.of(2026, 3, 2));
+    }
+
     private Cell dateCell(WorkbookParts parts, String serial) throws Exception {
         Path file = parts.styles(STYLES)
                 .sheet("Orders", "<row><c s=\"1\"><v>" + serial + "</v></c></row>")
