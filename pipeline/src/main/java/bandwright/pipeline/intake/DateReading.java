@@ -28,10 +28,13 @@ record DateReading(boolean isUnclear, NavigableSet<LocalDate> readings) {
             return new DateReading(false, new TreeSet<>());
         }
         NavigableSet<LocalDate> days = DateText.readings(text, order);
+        if (days.isEmpty() && order.isPresent()) { // the site writes otherwise than its row of sites.csv says
+            return new DateReading(true, DateText.readings(text, Optional.empty()));
+        }
         return new DateReading(days.size() != 1, days);
     }
 
     Optional<LocalDate> day() {
-        return readings.size() == 1 ? Optional.of(readings.first()) : Optional.empty();
+        return isUnclear || readings.isEmpty() ? Optional.empty() : Optional.of(readings.first());
     }
 }

@@ -93,7 +93,9 @@ public sealed interface IntakeReason extends Reason {
             }
             String days =
                     readings.stream().map(DateUnclear::written).collect(Collectors.joining(Words.say("intake.or")));
-            return Words.say("held.date-unclear.message", shown, days);
+            return readings.size() == 1
+                    ? Words.say("held.date-unclear.order.message", shown, days)
+                    : Words.say("held.date-unclear.message", shown, days);
         }
 
         /** 2 March 2026. */
