@@ -6,14 +6,18 @@ import bandwright.pipeline.RunId;
 import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.intake.Inbox;
 import bandwright.pipeline.intake.InboxFault;
+import bandwright.pipeline.ledger.Ledger;
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.pipeline.match.Piece;
+import bandwright.pipeline.outbox.Outbox;
 import bandwright.pipeline.owed.OwedLine;
 import bandwright.pipeline.past.Memory;
 import bandwright.pipeline.size.Unit;
 import bandwright.rules.Rulebook;
 import bandwright.rules.RulebookFaults;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -21,6 +25,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** The gift shop with tables of its own: orders in, and what became of them in words that a test can read. */
 final class Stall {
@@ -56,6 +63,47 @@ final class Stall {
         List<Path> files = Inbox.files(List.of(folder.resolve("inbox")));
         Flow.Request asked = new Flow.Request(files, ARTWORK, Optional.empty());
         return Flow.decide(ID, asked, rules(), Memory.NOTHING, stage -> {});
+    }
+
+    /** A run that is published and remembered. */
+    Run publish() throws IOException, InboxFault, RulebookFaults {
+        List<Path> files = Inbox.files(List.of(folder.resolve("inbox")));
+        Flow.Request asked = new Flow.Request(files, ARTWORK, Optional.empty());
+        Rulebook rules = rules();
+        try (Outbox place = Outbox.open(outbox(), waiting -> {});
+                Ledger ledger = Ledger.open(outbox())) {
+            RunId id = place.nextRun(ID.date(), ledger.highestRun(ID.date()));
+            Run run = Flow.decide(id, asked, rules, ledger, stage -> {});
+            Flow.publish(run, rules, place, ledger, stage -> {});
+            return run;
+        }
+    }
+
+    Path outbox() {
+        return folder.resolve("outbox");
+    }
+
+    /** Mends one cell of a run's held.xlsx, as a person does, and leaves nothing else in the inbox. */
+    void dropMended(Run run, String faulty, String right) throws IOException {
+        Path inbox = folder.resolve("inbox");
+        try (Stream<Path> old = Files.list(inbox)) {
+            for (Path file : old.toList()) {
+                Files.delete(file);
+            }
+        }
+        Path held = outbox().resolve(run.id().toString()).resolve("held.xlsx");
+        try (InputStream in = Files.newInputStream(held);
+                XSSFWorkbook book = new XSSFWorkbook(in);
+                OutputStream out = Files.newOutputStream(inbox.resolve("held.xlsx"))) {
+            for (Sheet sheet : book) {
+                sheet.forEach(row -> row.forEach(cell -> {
+                    if (cell.getStringCellValue().equals(faulty)) {
+                        cell.setCellValue(right);
+                    }
+                }));
+            }
+            book.write(out);
+        }
     }
 
     /** Each unit, held and skipped row. */
