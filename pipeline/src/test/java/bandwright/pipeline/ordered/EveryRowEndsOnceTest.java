@@ -32,8 +32,17 @@ final class EveryRowEndsOnceTest {
             List.of("", "Size: 15 oz", "Size: 11 oz / Handle: Pink", "Size", "x: y, z; Size=15 oz");
     private static final List<String> QUANTITIES = List.of("1", "1", "2", "3", "6", "0", "2.5", "");
     private static final List<String> WORDS = List.of(
-            "", "", "-", "Ada", "Name: Ada", "Name: Ada, Ben", "Name: Ada, Ben, Cleo", "Year: 1912", "&lt;Ada&gt;",
-            "Name: Bartholomew Oke the elder", "Date: 3 May; Name: Bo");
+            "",
+            "",
+            "-",
+            "Ada",
+            "Name: Ada",
+            "Name: Ada, Ben",
+            "Name: Ada, Ben, Cleo",
+            "Year: 1912",
+            "&lt;Ada&gt;",
+            "Name: Bartholomew Oke the elder",
+            "Date: 3 May; Name: Bo");
     private static final List<String> STATUSES = List.of("", "", "", "Paid", "Cancelled");
     private static final List<String> DAYS = List.of("", "2026-03-04", "03/04/2026", "soon");
 
@@ -113,7 +122,10 @@ final class EveryRowEndsOnceTest {
                 "choir,year,4,,1912");
         stall.table("shop.csv", "key,value", "incomplete_order," + (random.nextBoolean() ? "make" : "wait"));
         String continued = random.nextBoolean() ? "yes" : "";
-        stall.table("sites.csv", "site,files,continued,skip_status,text_separator,empty_words", ",," + continued + ",Cancelled,\",\",-");
+        stall.table(
+                "sites.csv",
+                "site,files,continued,skip_status,text_separator,empty_words",
+                ",," + continued + ",Cancelled,\",\",-");
         for (int file = 0; file < 2; file++) {
             List<String> rows = new ArrayList<>(
                     List.of("Order,SKU,Design,Product,Variation,Qty,Personalisation,Status,Ship By,Site"));

@@ -68,9 +68,7 @@ final class HeldAgainTest {
         assertThat(stall.publish().units()).isEmpty();
         assertThat(Stall.story(stall.publish()))
                 .containsExactly(
-                        "skipped Q1 x4 already-made",
-                        "skipped Q2 x1 not-drinkware",
-                        "skipped Q2 x2 already-made");
+                        "skipped Q1 x4 already-made", "skipped Q2 x1 not-drinkware", "skipped Q2 x2 already-made");
     }
 
     @Test
@@ -92,7 +90,8 @@ final class HeldAgainTest {
                 .as("no question, no column")
                 .containsExactly("Order", "SKU", "Design", "Personalisation", "reason", "cure", "from");
 
-        String page = Files.readString(stall.outbox().resolve(run.id().toString()).resolve("index.html"));
+        String page =
+                Files.readString(stall.outbox().resolve(run.id().toString()).resolve("index.html"));
         assertThat(page).contains("you wrote &quot;For Ada &amp; &lt;Ben&gt;&quot;.");
 
         stall.dropMended(run, "For Ada & <Ben>", "");

@@ -7,7 +7,6 @@ import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.intake.InboxFile;
 import bandwright.pipeline.size.Unit;
 import bandwright.rules.orders.OrderField;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import org.junit.jupiter.api.BeforeEach;
