@@ -30,6 +30,14 @@ public final class Allotting {
     /** What is left of each counted blank, by sku. */
     private final Map<String, Integer> left = new HashMap<>();
 
+    /** One copy of what a row orders; a set waits whole, or dropping its held row again would make a part of it twice. */
+    private record Copy(From row, int number) {
+        static Copy of(Unit unit) {
+            OrderLine line = unit.matched().line();
+            return new Copy(line.row().from(), (unit.piece() - 1) / line.copySize());
+        }
+    }
+
     private Allotting(Rulebook rules, Past past) {
         this.rules = rules;
         this.past = past;
@@ -44,23 +52,24 @@ public final class Allotting {
         List<Unit> units = sized.made();
         Allotting allotting = new Allotting(rules, past);
         Map<String, Unit> wanting = new HashMap<>();
+        Map<Copy, Blank> waiting = new HashMap<>();
         units.stream()
                 .sorted(Urgency.OF_UNIT)
                 .filter(unit -> !allotting.takes(unit.matched().blank()))
-                .forEach(unit -> wanting.put(unit.id(), unit));
+                .forEach(unit -> {
+                    wanting.put(unit.id(), unit);
+                    waiting.putIfAbsent(Copy.of(unit), unit.matched().blank());
+                });
         List<Unit> made = new ArrayList<>();
         Map<From, HeldRow> held = new LinkedHashMap<>();
         for (Unit unit : units) {
-            if (!wanting.containsKey(unit.id())) {
-                made.add(unit);
-            } else if (rule == StockRule.HOLD) {
+            Blank missing = waiting.get(Copy.of(unit));
+            if (rule == StockRule.HOLD && missing != null) {
                 OrderLine line = unit.matched().line();
-                HeldRow one = new HeldRow(
-                        line.row(),
-                        line.order(),
-                        1,
-                        allotting.reason(unit.matched().blank()));
+                HeldRow one = new HeldRow(line.row(), line.order(), 1, allotting.reason(missing));
                 held.merge(line.row().from(), one, Allotting::sum);
+            } else if (!wanting.containsKey(unit.id())) {
+                made.add(unit);
             } else {
                 Blank blank = unit.matched().blank();
                 made.add(unit.noted(

@@ -62,6 +62,23 @@ final class HeldAgainTest {
     }
 
     @Test
+    void aSetWaitsWholeForTheBlankThatIsShortAndIsMadeOnce() throws Exception {
+        stall.table("shop.csv", "key,value", "stock,hold");
+        stall.table("stock.csv", "sku,counted_on,count", "MUG-15-W,2026-03-01,1");
+        stall.orders("fair.csv", "Order,Product,Qty", "Q1,Pair,2");
+        Run first = stall.publish();
+        assertThat(Stall.story(first))
+                .containsExactlyInAnyOrder(
+                        "made Q1-1-1 MUG-11-W lamp", "made Q1-1-2 MUG-15-W tern", "held Q1 x2 out-of-stock");
+        assertThat(held(first).get(1)).startsWith("Q1", "Pair", "1");
+
+        stall.table("stock.csv", "sku,counted_on,count", "MUG-15-W,2026-03-01,9");
+        stall.dropMended(first, "", "");
+        assertThat(Stall.story(stall.publish()))
+                .containsExactlyInAnyOrder("made Q1-1-3 MUG-11-W lamp", "made Q1-1-4 MUG-15-W tern");
+    }
+
+    @Test
     void theSameExportNextWeekMakesNothingOfASetAgain() throws Exception {
         stall.orders("fair.csv", "Order,Product,Qty", "Q1,Pair,2", "Q2,Tea for two,1");
         assertThat(stall.publish().units()).hasSize(6);
