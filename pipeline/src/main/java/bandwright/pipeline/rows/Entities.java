@@ -7,9 +7,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Undoes, once, how selling sites write letters into their exports: {@code it&#39;s} is it's,
- * {@code Ada &amp; Ben} has the sign between the names, and what a buyer typed as an entity is one again. An unknown name
- * stays as it is.
+ * Undoes, once, how selling sites write letters into their exports: of {@code Tide & Tern} they make "Tide &amp;amp; Tern",
+ * of {@code it's} "it&amp;#39;s". What a buyer typed as an entity is one again; an unknown name stays as it is.
  */
 public final class Entities {
     private static final Pattern ENTITY =
