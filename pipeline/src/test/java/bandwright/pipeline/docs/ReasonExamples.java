@@ -49,6 +49,9 @@ final class ReasonExamples {
         all.add(new SizeReason.OrderIncomplete(List.of("web-shop.csv, row 4 (blank-unknown)")));
         all.add(new AllotReason.OutOfStock("TUM-12-W", 2));
         all.addAll(owed());
+        all.add(new SizeReason.TextTooLong("name", "Ada of the North Gallery", "MUG-06-W", "12"));
+        all.add(new SizeReason.GlyphMissing("name", "Ada \u0917", 0x917));
+        all.add(new SizeReason.FontUnreadable("copperplate"));
         return all;
     }
 

@@ -95,8 +95,7 @@ final class EveryRowEndsOnceTest {
                         "text-too-long",
                         "order-incomplete",
                         "not-drinkware",
-                        "cancelled",
-                        "not-yet");
+                        "cancelled");
     }
 
     private static Stall weekend(Path folder, SplittableRandom random) throws IOException {

@@ -110,8 +110,8 @@ final class OutboxSampleTest {
             }
         });
         assertThat(now.pictures().keySet()).as(name).isEqualTo(then.pictures().keySet());
-        now.pictures().forEach((part, picture) -> assertThat(
-                        difference(picture, Objects.requireNonNull(then.pictures().get(part))))
+        now.pictures().forEach((part, picture) -> assertThat(difference(
+                        picture, Objects.requireNonNull(then.pictures().get(part))))
                 .as(name + ", " + part)
                 .isLessThan(MEAN_OF_CHANNELS));
     }

@@ -23,7 +23,8 @@ final class WeekendOrders {
             "SKU",
             "Design",
             "Qty",
-            "Heat Source");
+            "Heat Source",
+            "Personalisation");
 
     private static final String BUYERS = """
             Q1031 | 2026-02-19 | 2026-02-27 | Hesper Lanyon | Hesper Lanyon | 9 Bell Steps | Quillmoor | QM1 2HL | Skerry Isles | |
@@ -42,12 +43,12 @@ final class WeekendOrders {
 
     private static final String ITEMS = """
             Q1031 | Paid | MUG-15-W | skerries | 1 |
-            Q1042 | Paid | MUG-11-W | tern | 2 |
+            Q1042 | Paid | MUG-11-W | tern | 2 | | Name: Ada; Name: Tobias
             Q1042 | Paid | COAST-S | keeper | 1 |
             Q1042 | Paid | COAST-S | foghorn | 1 |
             Q1042 | Paid | COAST-S | lamp | 1 |
             Q1042 | Paid | COAST-S | skerries | 1 |
-            Q1043 | Paid | MUG-15-W | tern | 1 |
+            Q1043 | Paid | MUG-15-W | tern | 1 | | Captain Jonah Pellow
             Q1043 | Paid | MUG-06-W | shoal | 2 | oven
             Q1044 | Paid | STEIN-16-F | choir | 1 |
             Q1044 | Paid | MUG-11-BL | lamp | 1 |
@@ -56,7 +57,7 @@ final class WeekendOrders {
             Q1046 | Paid | MUG-11-WH | choir | 1 |
             Q1046 | Paid | TILE-4-W | keeper | 2 |
             Q1047 | Paid | TUM-20-W | skerries | 3 |
-            Q1047 | Paid | CAMP-12-E | rowing club | 4 |
+            Q1047 | Paid | CAMP-12-E | rowing club | 4 | | Name: Hesper; Name: Zoë; Name: Łucja; Name: Ιωάννης
             Q1047 | Paid | MUG-11-W | regatta-photo.jpg | 1 |
             Q1048 | Paid | CAMP-12-E | shoal | 2 |
             Q1048 | Paid | STEIN-16-F | lamp | 1 | clamp

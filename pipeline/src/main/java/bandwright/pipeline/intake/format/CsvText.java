@@ -81,8 +81,9 @@ final class CsvText {
                 .onUnmappableCharacter(CodingErrorAction.REPORT);
         char[] some = new char[8192];
         try (Reader in = new InputStreamReader(Files.newInputStream(file), strict)) {
-            while (in.read(some) >= 0) {
-                continue;
+            int read = 0;
+            while (read >= 0) {
+                read = in.read(some);
             }
             return true;
         } catch (CharacterCodingException e) {

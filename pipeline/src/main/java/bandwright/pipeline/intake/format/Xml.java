@@ -143,8 +143,9 @@ final class Xml implements Closeable {
     /** Goes on to the end of the element that has just begun. */
     void skip() throws XMLStreamException, Unreadable {
         int above = depth - 1;
-        while (depth > above && next()) {
-            continue;
+        boolean hasMore = true;
+        while (depth > above && hasMore) {
+            hasMore = next();
         }
     }
 
