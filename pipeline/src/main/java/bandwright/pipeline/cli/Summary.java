@@ -47,10 +47,15 @@ record Summary(Run run) {
     private String counts() {
         return Words.say(
                 "cli.counts",
-                run.units().size(),
-                run.tiled().sheets().size(),
+                counted("cli.piece", "cli.pieces", run.units().size()),
+                counted("cli.sheet", "cli.sheets", run.tiled().sheets().size()),
                 run.held().size(),
                 run.skipped().size());
+    }
+
+    /** One of them, or so many. */
+    private static String counted(String one, String many, int count) {
+        return count == 1 ? Words.say(one) : Words.say(many, count);
     }
 
     private static String where(InboxFile file) {

@@ -70,7 +70,7 @@ final class MainTest {
         write("inbox/a.csv", "Order,SKU,Design,Qty\nQ1,MUG-11-W,tern,1\n");
         int code = run("run", inbox(), "--out", outbox(), "--artwork", SAMPLE + "/artwork");
         assertThat(code).as(err.toString()).isZero();
-        assertThat(out.toString()).contains("1 pieces on 1 sheets, 0 held");
+        assertThat(out.toString()).contains("1 piece on 1 sheet, 0 held");
     }
 
     @Test
@@ -97,7 +97,7 @@ final class MainTest {
         assertThat(run("run", inbox(), "--out", outbox(), "--artwork", SAMPLE + "/artwork"))
                 .isEqualTo(3);
         assertThat(err.toString()).startsWith("bad.xlsx: ").containsOnlyOnce("\n");
-        assertThat(out.toString()).contains("1 pieces on 1 sheets, 0 held");
+        assertThat(out.toString()).contains("1 piece on 1 sheet, 0 held");
     }
 
     @Test

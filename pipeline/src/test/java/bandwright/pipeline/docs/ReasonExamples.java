@@ -65,6 +65,7 @@ final class ReasonExamples {
                 new IntakeReason.DateUnclear(
                         OrderField.SHIP_BY, "3/4/2026", List.of(LocalDate.of(2026, 3, 4), LocalDate.of(2026, 4, 3))),
                 new IntakeReason.DateUnclear(OrderField.SHIP_BY, "next week", List.of())));
+        all.add(new IntakeReason.DateUnclear(OrderField.SHIP_BY, "13/4/2026", List.of(LocalDate.of(2026, 4, 13))));
         all.add(new IntakeReason.WaitingForApproval());
         return all;
     }

@@ -162,7 +162,12 @@ final class PersonalisationTest {
                         "Q1-6 message=Keep the light");
         assertThat(stall.story())
                 .containsExactly(
-                        "made Q1-1-1", "made Q1-1-2", "made Q1-1-3", "made Q1-1-4", "made Q1-1-5", "made Q1-1-6");
+                        "made Q1-1-1 MUG-11-W lamp",
+                        "made Q1-1-4 MUG-11-W lamp",
+                        "made Q1-1-2 MUG-11-W plain",
+                        "made Q1-1-5 MUG-11-W plain",
+                        "made Q1-1-3 MUG-11-W tern",
+                        "made Q1-1-6 MUG-11-W tern");
     }
 
     @Test
@@ -183,7 +188,7 @@ final class PersonalisationTest {
                 "Q1,MUG-11-W,lamp,1,Name: Bartholomew Oke",
                 "Q2,MUG-11-W,lamp,1,Name: Bartholomew\u0301a");
         Run run = stall.run();
-        assertThat(Stall.story(run)).containsExactly("made Q2-1-1", "held Q1 x1 text-too-long");
+        assertThat(Stall.story(run)).containsExactly("made Q2-1-1 MUG-11-W lamp", "held Q1 x1 text-too-long");
         assertThat(run.held().get(0).reason().message()).contains("15 characters", "12");
     }
 
@@ -203,6 +208,6 @@ final class PersonalisationTest {
     void aCellThatContradictsItsColumnIsHeld() throws Exception {
         stall.orders(
                 "fair.csv", ORDERS + ",Keeper", "Q1,MUG-11-W,lamp,1,Name: Ada,Ada", "Q2,MUG-11-W,lamp,1,Name: Ada,Ben");
-        assertThat(stall.story()).containsExactly("made Q1-1-1", "held Q2 x1 personalisation-unread");
+        assertThat(stall.story()).containsExactly("made Q1-1-1 MUG-11-W lamp", "held Q2 x1 personalisation-unread");
     }
 }
