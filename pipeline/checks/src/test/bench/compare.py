@@ -3,7 +3,7 @@
 
 usage: compare.py [--lines N] [--art M] [--pairs P] [--all-kinds]
 Needs python3-openpyxl, python3-pil, python3-reportlab and python3-numpy. Without --all-kinds the made shop is turned
-into one that both print whole: no cones, placements, texts or CMYK pictures. Times and memory are the system's own
+into one that both print whole: no cones and no CMYK pictures. Times and memory are the system's own
 figures of the finished process (wait4); a first run of each is not counted.
 """
 import argparse, csv, json, os, pathlib, statistics, subprocess, sys, tempfile, time
@@ -38,13 +38,12 @@ def make_plain(shop):
         return row
 
     def design(row):
-        row.update(placement="all round", artwork_2="")
+        row.update(artwork_2="")
         row["artwork"] = fine[0] if row["artwork"] in odd else row["artwork"]
         return row
 
     rewrite(shop / "rules" / "blanks.csv", blank)
     rewrite(shop / "rules" / "designs.csv", design)
-    rewrite(shop / "rules" / "texts.csv", lambda row: None)
 
 
 def timed(command):

@@ -176,6 +176,18 @@ final class WeeksTest {
         assertThat(story(weeks.run("a.csv", orders))).contains("made Q2-1-2");
     }
 
+    @Test
+    void aShopWithManyDesignsPublishesItsHeldRowsToo() throws Exception {
+        StringBuilder designs = new StringBuilder("design,artwork,placement,fit\n");
+        for (int n = 0; n < 60; n++) {
+            designs.append("a design of number ").append(n).append(",tern.jpg,all round,cover\n");
+        }
+        weeks.table("designs.csv", designs.toString());
+        assertThat(story(weeks.run("a.csv", HEAD + "Q1,MUGG,a design of number 7,1,\n")))
+                .containsExactly("held Q1 x1 blank-unknown");
+        assertThat(runs()).containsExactly("2026-03-02-1");
+    }
+
     private static List<String> story(Run run) {
         return Weeks.story(run);
     }
