@@ -62,10 +62,17 @@ final class SameInputSameBytesTest {
         Path out = folder.resolve("out");
         for (String date : List.of("2026-03-02", "2026-03-03")) {
             WholeRun.bandwright(
-                    List.of(), Map.of(), "run", WholeRun.SAMPLE.toString(), "--out", out.toString(), "--date", date);
+                    List.of(),
+                    Map.of(),
+                    "run",
+                    WholeRun.SAMPLE.toString(),
+                    "--out",
+                    out.resolve(date).toString(),
+                    "--date",
+                    date);
         }
-        assertThat(Files.readAllBytes(out.resolve("2026-03-02-1/run.json")))
-                .isNotEqualTo(Files.readAllBytes(out.resolve("2026-03-03-1/run.json")));
+        assertThat(Files.readAllBytes(out.resolve("2026-03-02/2026-03-02-1/run.json")))
+                .isNotEqualTo(Files.readAllBytes(out.resolve("2026-03-03/2026-03-03-1/run.json")));
     }
 
     private static void age(Path folder) throws IOException {

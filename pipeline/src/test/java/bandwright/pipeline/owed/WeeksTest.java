@@ -7,6 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -174,6 +177,17 @@ final class WeeksTest {
                 .containsExactly("held Q2 x1 out-of-stock", "skipped Q1 x2 already-made", "skipped Q2 x1 already-made");
         weeks.table("stock.csv", "sku,counted_on,count\nMUG-11-W,2026-03-14,9\n");
         assertThat(story(weeks.run("a.csv", orders))).contains("made Q2-1-2");
+    }
+
+    @Test
+    void aSlipNamesWhatWasPrintedBeforeForTheSameBox() throws Exception {
+        weeks.run("a.csv", HEAD + "Q1,MUG-11-W,tern,2,\n");
+        weeks.run("a.csv", HEAD + "Q1,MUG-11-W,tern,2,\nQ1,MUG-15-W,tern,1,\n");
+        Path slips = weeks.outbox().resolve("2026-03-09-1").resolve("packing-slips.pdf");
+        try (PDDocument document = Loader.loadPDF(slips.toFile())) {
+            assertThat(new PDFTextStripper().getText(document).replaceAll("\\s+", " "))
+                    .containsSubsequence("1 x", "MUG-15-W", "Printed in an earlier run", "2 x MUG-11-W, tern");
+        }
     }
 
     @Test

@@ -3,6 +3,7 @@ package bandwright.pipeline.write.slips;
 import bandwright.pipeline.RowFate;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.held.HeldRow;
+import bandwright.pipeline.held.SkippedRow;
 import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.Output;
@@ -44,6 +45,8 @@ public final class PackingSlips implements Output {
     private static final Length PICTURE_HIGH = Length.mm(22);
     private static final Length PRICE = Length.mm(26);
 
+    private static final String ALREADY_MADE = "already-made";
+
     private final Thumbnails thumbnails;
 
     public PackingSlips(Thumbnails thumbnails) {
@@ -70,6 +73,7 @@ public final class PackingSlips implements Output {
                 pages.page(Words.say("slips.order", slip.order()));
                 head(pages, slip);
                 pieces(pages, slip);
+                before(pages, slip);
                 missing(pages, slip);
                 last(pages, slip);
             }
@@ -172,6 +176,25 @@ public final class PackingSlips implements Output {
         return new Stack(piece);
     }
 
+    /** What belongs into the box and comes from an earlier run. */
+    private static void before(Pages pages, Slip slip) {
+        List<Block> before = new ArrayList<>();
+        for (RowFate row : slip.rows()) {
+            int pieces = row.skipped().stream()
+                    .filter(skipped -> skipped.code().equals(ALREADY_MADE))
+                    .mapToInt(SkippedRow::pieces)
+                    .sum();
+            if (pieces > 0 && !slip.isSaidElsewhere(row)) {
+                before.add(Gap.mm(1));
+                before.add(Text.of(Words.say("slips.missing-row", pieces, named(slip, row.row())), Style.BODY));
+            }
+        }
+        if (!before.isEmpty()) {
+            before.add(0, Text.of(Words.say("slips.before"), Style.STRONG));
+            pages.add(new Stack(before)).add(Gap.mm(6));
+        }
+    }
+
     /** What the packer must not wait for in vain, and must not ship without asking. */
     private static void missing(Pages pages, Slip slip) {
         if (slip.isComplete()) {
@@ -189,12 +212,16 @@ public final class PackingSlips implements Output {
         pages.add(Framed.of(new Stack(missing))).add(Gap.mm(6));
     }
 
-    /** How many of what, as the order names it. */
-    private static String waiting(Slip slip, HeldRow held) {
-        String what = Stream.of(OrderField.SKU, OrderField.PRODUCT, OrderField.VARIATION, OrderField.DESIGN)
-                .map(field -> slip.text(held.row(), field))
+    private static String named(Slip slip, bandwright.pipeline.rows.Row row) {
+        return Stream.of(OrderField.SKU, OrderField.PRODUCT, OrderField.VARIATION, OrderField.DESIGN)
+                .map(field -> slip.text(row, field))
                 .filter(text -> !text.isEmpty())
                 .collect(Collectors.joining(", "));
+    }
+
+    /** How many of what, as the order names it. */
+    private static String waiting(Slip slip, HeldRow held) {
+        String what = named(slip, held.row());
         return held.pieces() == 0
                 ? Words.say("slips.missing-uncounted", what)
                 : Words.say("slips.missing-row", held.pieces(), what);

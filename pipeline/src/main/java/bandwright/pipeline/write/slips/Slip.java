@@ -88,6 +88,19 @@ record Slip(String site, String order, List<String> emptyWords, List<RowFate> ro
         return alike.values();
     }
 
+    /** Whether another file of this inbox states the same row: then its pieces stand there. */
+    boolean isSaidElsewhere(RowFate row) {
+        return rows.stream()
+                .filter(other ->
+                        !other.row().from().file().equals(row.row().from().file()))
+                .anyMatch(other -> !other.units().isEmpty() && isAlike(other.row(), row.row()));
+    }
+
+    private boolean isAlike(Row one, Row other) {
+        return List.of(OrderField.SKU, OrderField.PRODUCT, OrderField.VARIATION, OrderField.DESIGN).stream()
+                .allMatch(field -> Names.same(text(one, field), text(other, field)));
+    }
+
     boolean isComplete() {
         return rows.stream().allMatch(row -> row.held().isEmpty());
     }

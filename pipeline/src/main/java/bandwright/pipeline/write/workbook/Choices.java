@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.dhatim.fastexcel.DataValidationErrorStyle;
 import org.dhatim.fastexcel.VisibilityState;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
@@ -49,6 +50,8 @@ final class Choices {
         sheet.range(firstRow, column, lastRow, column)
                 .validateWithListByFormula(formula(field))
                 .showErrorMessage(false)
+                // Not shown; of the three the library writes only this one alike in every language.
+                .errorStyle(DataValidationErrorStyle.STOP)
                 .errorTitle("")
                 .error("");
     }
