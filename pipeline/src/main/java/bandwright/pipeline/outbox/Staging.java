@@ -11,17 +11,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.stream.Stream;
 
 /** The folder in which a run is made, beside its final place: every file and folder in it is on the disk, not in a cache. */
 final class Staging {
     private static final int BUFFER_BYTES = 64 << 10;
-    /** Two, whatever the machine has: each may hold a list of thousands of pieces. */
-    private static final int THREADS = 2;
 
     private final Path outbox;
     private final Path folder;
@@ -39,31 +33,12 @@ final class Staging {
         return folder;
     }
 
-    /** Writes all files, two at a time; when this ends none is still being written, even after a failure. */
     void write(List<OutFile> files) throws IOException {
-        ExecutorService pool = Executors.newFixedThreadPool(THREADS);
-        try {
-            List<CompletableFuture<Void>> writings = files.stream()
-                    .map(file -> CompletableFuture.runAsync(() -> writeUnchecked(file), pool))
-                    .toList();
-            writings.forEach(
-                    writing -> writing.handle((done, failure) -> failure).join());
-            writings.forEach(CompletableFuture::join);
-        } catch (CompletionException e) {
-            throw e.getCause() instanceof RuntimeException failure ? failure : e;
-        } finally {
-            pool.shutdown();
+        for (OutFile file : files) {
+            write(file);
         }
         try (Stream<Path> all = Files.walk(folder)) {
             all.filter(Files::isDirectory).forEach(FolderSync::sync);
-        }
-    }
-
-    private void writeUnchecked(OutFile file) {
-        try {
-            write(file);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 
