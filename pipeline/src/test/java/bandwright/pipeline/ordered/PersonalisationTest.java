@@ -75,6 +75,9 @@ final class PersonalisationTest {
         stall.orders("fair.csv", ORDERS, "Q1,MUG-11-W," + design + ",1,\"" + cell + '"');
         Run run = stall.run();
         assertThat(Stall.texts(run)).containsExactly("Q1-1 " + texts);
+        boolean hasBird = texts.contains("\uD83D\uDC25"); // a picture that no bundled font has
+        assertThat(Stall.story(run))
+                .containsExactly(hasBird ? "held Q1 x1 glyph-missing" : "made Q1-1-1 MUG-11-W " + design);
     }
 
     @ParameterizedTest

@@ -23,6 +23,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The pieces of a series, load by load: a box to tick, the unit's id, what it is and which sheet its transfer is on. */
 final class Pieces {
@@ -30,9 +31,12 @@ final class Pieces {
     private static final Length NUMBER = Length.mm(12);
     private static final Length TIME = Length.mm(12);
     private static final Length ID = Length.mm(27);
-    private static final Length PICTURE = Length.mm(24);
-    private static final Length PICTURE_HIGH = Length.mm(9.5);
-    private static final Length PLACE = Length.mm(33);
+    private static final Length PICTURE = Length.mm(19);
+    private static final Length PICTURE_HIGH = Length.mm(7);
+    private static final Length PLACE = Length.mm(40);
+    /** The series says what is not confirmed, the pick list what is short. */
+    private static final Set<String> SAID_ELSEWHERE = Set.of("not-confirmed", "stock");
+
     private static final Length PADDING = Length.mm(0.7);
     private static final Length HAIR = Length.mm(0.15);
     /** The number of the piece's column. */
@@ -107,7 +111,7 @@ final class Pieces {
         unit.texts().forEach((field, text) -> what.add(Words.say("checklist.text", field, text)));
         List<Block> words = new ArrayList<>(List.of(Text.of(String.join("  \u00b7  ", what), Style.BODY)));
         for (Note note : unit.notes()) {
-            if (!note.code().equals("not-confirmed")) {
+            if (!SAID_ELSEWHERE.contains(note.code())) {
                 words.add(Text.of(note.message(), Style.SMALL));
             }
         }

@@ -249,7 +249,7 @@ class PressChecklistTest {
     @Test
     void hundredsOfPiecesStayUsable() throws IOException, RulebookFaults {
         Monday monday = Monday.of(folder, Optional.empty(), "Q1042,MUG-11-W,wide.png,300,2026-03-03");
-        assertThat(monday.pages()).isLessThan(20);
+        assertThat(monday.pages()).isLessThan(14);
     }
 
     @Test
