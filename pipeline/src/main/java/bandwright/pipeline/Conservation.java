@@ -85,7 +85,7 @@ public final class Conservation {
     /** A set of a mug and a booklet is a line and skipped in part. */
     private static Stream<Row> wholly(List<SkippedRow> skipped, Set<From> decided) {
         return skipped.stream()
-                .filter(row -> !row.code().equals("not-drinkware")
+                .filter(row -> !row.code().equals(SkippedRow.NOT_DRINKWARE)
                         || !decided.contains(row.row().from()))
                 .map(SkippedRow::row);
     }

@@ -1,5 +1,6 @@
 package bandwright.pipeline;
 
+import bandwright.pipeline.held.HeldFile;
 import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.intake.RowSites;
@@ -96,7 +97,7 @@ final class Entries {
         String origin = RowOrigin.of(fate.row());
         // A row that was mended in vain is still the row that it was when it first was read.
         Optional<PastHold> first =
-                RowOrigin.isMended(fate.row()) ? run.past().findHold(order, origin) : Optional.empty();
+                HeldFile.findOrigin(fate.row()).isPresent() ? run.past().findHold(order, origin) : Optional.empty();
         return new PastHold(
                 order,
                 line,

@@ -67,7 +67,7 @@ public final class Allotting {
             if (rule == StockRule.HOLD && missing != null) {
                 OrderLine line = unit.matched().line();
                 HeldRow one = new HeldRow(line.row(), line.order(), 1, allotting.reason(missing));
-                held.merge(line.row().from(), one, Allotting::sum);
+                held.merge(line.row().from(), one, HeldRow::and);
             } else if (!wanting.containsKey(unit.id())) {
                 made.add(unit);
             } else {
@@ -100,9 +100,5 @@ public final class Allotting {
 
     private AllotReason reason(Blank blank) {
         return new AllotReason.OutOfStock(blank.sku(), available(blank));
-    }
-
-    private static HeldRow sum(HeldRow one, HeldRow other) {
-        return new HeldRow(one.row(), one.order(), one.pieces() + other.pieces(), one.reason());
     }
 }

@@ -1,7 +1,10 @@
 package bandwright.pipeline.held;
 
+import bandwright.pipeline.rows.Row;
 import bandwright.rules.table.Names;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What makes a file a held file: three columns that no selling site has. No words of a language, for the reader of such
@@ -25,6 +28,24 @@ public final class HeldFile {
     /** Whether a sheet with these headers is one of a held file. */
     public static boolean has(List<String> headers) {
         return COLUMNS.stream().allMatch(own -> headers.stream().anyMatch(header -> Names.same(own, header)));
+    }
+
+    /** Where a row of a held file first was read: file | sheet | row. Empty for a row of any other file. */
+    public static Optional<String> findOrigin(Row row) {
+        return findFrom(row.header().texts())
+                .map(column -> column < row.cells().size()
+                        ? row.cells().get(column).text().strip()
+                        : "");
+    }
+
+    /** The column {@code from} under a held file's header; empty where the header is another file's. */
+    public static Optional<Integer> findFrom(List<String> headers) {
+        return has(headers)
+                ? IntStream.range(0, headers.size())
+                        .filter(column -> Names.same(headers.get(column), FROM))
+                        .boxed()
+                        .findFirst()
+                : Optional.empty();
     }
 
     /** Whether the header is one of ours. */

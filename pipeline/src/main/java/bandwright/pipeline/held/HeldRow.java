@@ -1,6 +1,7 @@
 package bandwright.pipeline.held;
 
 import bandwright.pipeline.rows.Row;
+import bandwright.pipeline.rows.ShelfOrder;
 import bandwright.rules.words.Words;
 import java.util.Optional;
 
@@ -11,17 +12,19 @@ import java.util.Optional;
  * @param pieces how many pieces of the row wait for it; 0 where the quantity itself is unclear
  */
 public record HeldRow(Row row, String order, int pieces, Reason reason) {
-    /** The order that the shop gives itself. */
-    private static final String STOCK = "STOCK";
-
     /** The header over the faulty cell, as the row's own file writes it. */
     public String column() {
         return row.headerOf(reason.field()).orElse(reason.field().name());
     }
 
+    /** The same row with the pieces of another that waits for the same reason. */
+    public HeldRow and(HeldRow other) {
+        return new HeldRow(row, order, pieces + other.pieces, reason);
+    }
+
     /** A question to the buyer, ready to be sent; what is made for the shelf has no buyer. */
     public Optional<String> ask() {
-        if (order.isEmpty() || order.equalsIgnoreCase(STOCK)) {
+        if (order.isEmpty() || ShelfOrder.is(order)) {
             return Optional.empty();
         }
         return reason.question()

@@ -8,7 +8,6 @@ import bandwright.pipeline.rows.Header;
 import bandwright.rules.orders.OrderColumns;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.orders.Site;
-import bandwright.rules.table.Names;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -64,27 +63,19 @@ final class HeaderSearch {
 
     /** A sheet of a held file is of the site whose file its rows were first read in. */
     private static Optional<String> firstFile(Grid grid) {
-        int from = -1;
+        Optional<Integer> from = Optional.empty();
         for (GridRow row : grid.rows()) {
             List<String> texts = row.cells().stream().map(Cell::text).toList();
-            if (from < 0 && row.number() > WITHIN) {
-                return Optional.empty();
+            if (from.isEmpty()) {
+                from = row.number() <= WITHIN ? HeldFile.findFrom(texts) : Optional.empty();
+            } else if (from.get() < texts.size() && !texts.get(from.get()).isBlank()) {
+                return Optional.of(texts.get(from.get()).split(" \\|", 2)[0]);
             }
-            if (from < 0 && HeldFile.has(texts)) {
-                from = column(texts, HeldFile.FROM);
-            } else if (from >= 0 && from < texts.size() && !texts.get(from).isBlank()) {
-                return Optional.of(texts.get(from).split(" \\|", 2)[0]);
+            if (from.isEmpty() && row.number() > WITHIN) {
+                return Optional.empty();
             }
         }
         return Optional.empty();
-    }
-
-    private static int column(List<String> texts, String header) {
-        int column = 0;
-        while (!Names.same(texts.get(column), header)) {
-            column++;
-        }
-        return column;
     }
 
     private static int size(Optional<Found> found) {

@@ -47,7 +47,7 @@ final class RowReading {
         int copies = values.quantity().orElse(0);
         if (sites.isSkipped(values.site(), values.text(OrderField.STATUS))) {
             String message = Words.say("intake.cancelled", values.text(OrderField.STATUS));
-            return Piles.Read.skipped(new SkippedRow(values.row(), order, copies, "cancelled", message));
+            return Piles.Read.skipped(new SkippedRow(values.row(), order, copies, SkippedRow.CANCELLED, message));
         }
         Optional<IntakeReason> fault = values.findFault();
         if (fault.isPresent()) {
@@ -80,7 +80,7 @@ final class RowReading {
                 line.row(),
                 line.order(),
                 line.ordered() - line.pieces(),
-                "not-drinkware",
+                SkippedRow.NOT_DRINKWARE,
                 Words.say("intake.not-drinkware", item.productRow())));
     }
 

@@ -195,18 +195,9 @@ public final class Ledger implements Memory, AutoCloseable {
 
     /** Writes what a run is about to publish, all of it or nothing. */
     private void enter(RunEntry entry) {
-        asked(database -> {
-            database.setAutoCommit(false);
-            try {
-                EntryWriter.write(database, entry, MAKING);
-                database.commit();
-            } catch (SQLException e) {
-                database.rollback();
-                throw e;
-            } finally {
-                database.setAutoCommit(true);
-            }
-            return entry;
+        wholly(database -> {
+            EntryWriter.write(database, entry, MAKING);
+            return true;
         });
     }
 
@@ -217,20 +208,11 @@ public final class Ledger implements Memory, AutoCloseable {
 
     /** The run's folder never came to be. */
     private void withdraw(String run) {
-        asked(database -> {
-            database.setAutoCommit(false);
-            try {
-                run(database, "DELETE FROM units WHERE run = ?", run);
-                run(database, "DELETE FROM holds WHERE run = ?", run);
-                run(database, "DELETE FROM runs WHERE run = ?", run);
-                database.commit();
-            } catch (SQLException e) {
-                database.rollback();
-                throw e;
-            } finally {
-                database.setAutoCommit(true);
-            }
-            return run;
+        wholly(database -> {
+            run(database, "DELETE FROM units WHERE run = ?", run);
+            run(database, "DELETE FROM holds WHERE run = ?", run);
+            run(database, "DELETE FROM runs WHERE run = ?", run);
+            return true;
         });
     }
 
@@ -243,29 +225,17 @@ public final class Ledger implements Memory, AutoCloseable {
         if (!Files.exists(file)) {
             return List.copyOf(ids);
         }
-        return asked(database -> {
-            List<String> unknown = new ArrayList<>();
-            database.setAutoCommit(false);
-            try {
-                for (String id : ids) {
-                    String sql = "UPDATE units SET spoiled_on = ?, spoiled_why = ? WHERE id = ? AND spoiled_on IS NULL";
-                    if (run(database, sql, day.toString(), reason, id) == 0) {
-                        unknown.add(id);
-                    }
+        List<String> unknown = new ArrayList<>();
+        wholly(database -> {
+            for (String id : ids) {
+                String sql = "UPDATE units SET spoiled_on = ?, spoiled_why = ? WHERE id = ? AND spoiled_on IS NULL";
+                if (run(database, sql, day.toString(), reason, id) == 0) {
+                    unknown.add(id);
                 }
-                if (unknown.isEmpty()) {
-                    database.commit();
-                } else {
-                    database.rollback();
-                }
-            } catch (SQLException e) {
-                database.rollback();
-                throw e;
-            } finally {
-                database.setAutoCommit(true);
             }
-            return unknown;
+            return unknown.isEmpty();
         });
+        return List.copyOf(unknown);
     }
 
     /** Forgets the buyers' words of pieces made before a day; what was made, and how often, stays. */
@@ -368,6 +338,25 @@ public final class Ledger implements Memory, AutoCloseable {
         } catch (SQLException e) {
             throw LedgerFaults.of(e, file);
         }
+    }
+
+    /** Changes the ledger by all that is done or by nothing: where the answer is no, or something fails. */
+    private void wholly(Question<Boolean> change) {
+        asked(database -> {
+            database.setAutoCommit(false);
+            boolean isGood = false;
+            try {
+                isGood = change.of(database);
+                return isGood;
+            } finally {
+                if (isGood) {
+                    database.commit();
+                } else {
+                    database.rollback();
+                }
+                database.setAutoCommit(true);
+            }
+        });
     }
 
     @Override

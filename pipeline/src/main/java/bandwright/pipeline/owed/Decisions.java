@@ -17,8 +17,6 @@ import java.util.TreeMap;
 
 /** Gathers what becomes of each piece, whatever order is decided first, and gives it in the order of the rows. */
 final class Decisions {
-    private static final String ALREADY_MADE = "already-made";
-
     private final IdentityHashMap<MatchedLine, Integer> places = new IdentityHashMap<>();
     private final Map<Integer, OwedLine> lines = new TreeMap<>();
     private final List<HeldRow> kept = new ArrayList<>();
@@ -48,16 +46,12 @@ final class Decisions {
 
     void hold(Slot slot, Reason reason) {
         HeldRow one = new HeldRow(slot.row(), slot.line().line().order(), 1, reason);
-        held.merge(new RowAndReason(slot.row().from(), reason), one, Decisions::sum);
+        held.merge(new RowAndReason(slot.row().from(), reason), one, HeldRow::and);
     }
 
     void hold(SkippedRow instead, Reason reason) {
         HeldRow row = new HeldRow(instead.row(), instead.order(), instead.pieces(), reason);
         held.put(new RowAndReason(instead.row().from(), reason), row);
-    }
-
-    private static HeldRow sum(HeldRow one, HeldRow other) {
-        return new HeldRow(one.row(), one.order(), one.pieces() + other.pieces(), one.reason());
     }
 
     void skip(Slot slot, String message) {
@@ -69,14 +63,14 @@ final class Decisions {
     }
 
     private void skip(Row row, String order, int pieces, String message) {
-        SkippedRow one = new SkippedRow(row, order, pieces, ALREADY_MADE, message);
+        SkippedRow one = new SkippedRow(row, order, pieces, SkippedRow.ALREADY_MADE, message);
         skipped.merge(row.from(), one, Decisions::sum);
     }
 
     private static SkippedRow sum(SkippedRow one, SkippedRow other) {
         String message =
                 one.message().contains(other.message()) ? one.message() : one.message() + " " + other.message();
-        return new SkippedRow(one.row(), one.order(), one.pieces() + other.pieces(), ALREADY_MADE, message);
+        return new SkippedRow(one.row(), one.order(), one.pieces() + other.pieces(), SkippedRow.ALREADY_MADE, message);
     }
 
     void keep(HeldRow row) {

@@ -1,5 +1,6 @@
 package bandwright.pipeline.owed;
 
+import bandwright.pipeline.held.HeldFile;
 import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.SkippedRow;
 import bandwright.pipeline.match.MatchedLine;
@@ -72,7 +73,7 @@ final class OrderOwed {
     /** A mended row: its pieces come on top of what was stated before, but not twice if its file is dropped twice. */
     private void add(MatchedLine mended) {
         Row row = mended.line().row();
-        String origin = HeldOrigin.of(row).orElse("");
+        String origin = HeldFile.findOrigin(row).orElse("");
         Optional<PastHold> hold = past.findHold(key, origin);
         String content = hold.map(PastHold::content).orElseGet(() -> Signature.digest(List.of(origin)));
         int madeBefore = hold.map(PastHold::made).orElse(0);
@@ -115,7 +116,7 @@ final class OrderOwed {
 
     /** A row that is as faulty as it was in an older export, but was mended since in a held file, is done. */
     private void heldAgain(HeldRow held) {
-        if (HeldOrigin.of(held.row()).isPresent()) {
+        if (HeldFile.findOrigin(held.row()).isPresent()) {
             decisions.keep(held);
             return;
         }
@@ -133,7 +134,7 @@ final class OrderOwed {
     }
 
     private void cancelled(SkippedRow skipped) {
-        List<PastPiece> printed = HeldOrigin.of(skipped.row()).isPresent() ? List.of() : printedOf(skipped.row());
+        List<PastPiece> printed = HeldFile.findOrigin(skipped.row()).isPresent() ? List.of() : printedOf(skipped.row());
         if (printed.isEmpty()) {
             decisions.keep(skipped);
             return;

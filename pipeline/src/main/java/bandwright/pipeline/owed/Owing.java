@@ -1,5 +1,6 @@
 package bandwright.pipeline.owed;
 
+import bandwright.pipeline.held.HeldFile;
 import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.SkippedRow;
 import bandwright.pipeline.held.Split;
@@ -19,8 +20,6 @@ import java.util.Set;
  * before is not printed again.
  */
 public final class Owing {
-    private static final String CANCELLED = "cancelled";
-
     private final Map<OrderKey, OrderRows> orders = new LinkedHashMap<>();
 
     private Owing() {}
@@ -42,7 +41,7 @@ public final class Owing {
         for (MatchedLine line : matched.made()) {
             OrderRows rows =
                     owing.at(new OrderKey(line.line().site(), line.line().order()));
-            boolean isAdded = HeldOrigin.of(line.line().row()).isPresent();
+            boolean isAdded = HeldFile.findOrigin(line.line().row()).isPresent();
             (isAdded ? rows.added : rows.stated).add(line);
         }
         for (HeldRow held : read.held()) {
@@ -53,7 +52,7 @@ public final class Owing {
         }
         Decisions decisions = new Decisions(matched.made());
         for (SkippedRow skipped : read.skipped()) {
-            if (skipped.code().equals(CANCELLED)) {
+            if (skipped.code().equals(SkippedRow.CANCELLED)) {
                 owing.at(new OrderKey(rowSites.of(skipped.row()), skipped.order()))
                         .skipped
                         .add(skipped);

@@ -1,5 +1,6 @@
 package bandwright.pipeline.owed;
 
+import bandwright.pipeline.held.HeldFile;
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.pipeline.rows.From;
 import bandwright.pipeline.rows.Row;
@@ -11,15 +12,10 @@ public final class RowOrigin {
 
     /** file | sheet | row; of a held file's row, where it first was read. */
     public static String of(Row row) {
-        return HeldOrigin.of(row).filter(origin -> !origin.isEmpty()).orElseGet(() -> {
+        return HeldFile.findOrigin(row).filter(origin -> !origin.isEmpty()).orElseGet(() -> {
             From from = row.from();
             return from.file() + " | " + from.sheet().orElse("") + " | " + from.row();
         });
-    }
-
-    /** Whether it is a row of a held file. */
-    public static boolean isMended(Row row) {
-        return HeldOrigin.of(row).isPresent();
     }
 
     /** A digest of what it orders. */

@@ -26,11 +26,6 @@ final class Figures {
         return plain(BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP));
     }
 
-    /** A type size, as texts.csv has it. */
-    static String points(Length size) {
-        return number(size.inches() * 72);
-    }
-
     private static String percent(double share, RoundingMode rounding) {
         // Nine decimals first: 0.15 is a little more than fifteen hundredths in binary, but not for a person.
         BigDecimal exact = BigDecimal.valueOf(share * 100).setScale(7, RoundingMode.HALF_UP);

@@ -1,6 +1,5 @@
 package bandwright.pipeline.size;
 
-import bandwright.pipeline.held.Question;
 import bandwright.pipeline.held.Reason;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.paper.PaperRoom;
@@ -196,84 +195,6 @@ public sealed interface SizeReason extends Reason {
         @Override
         public String cure() {
             return Words.say("held.order-incomplete.cure");
-        }
-    }
-
-    /** A text doesn't fit its box at the smallest size. */
-    record TextTooLong(String name, String text, String sku, String points) implements SizeReason {
-        @Override
-        public String code() {
-            return "text-too-long";
-        }
-
-        @Override
-        public OrderField field() {
-            return OrderField.PERSONALISATION;
-        }
-
-        @Override
-        public String message() {
-            return Words.say("held.text-too-long.box", text, name, sku, points);
-        }
-
-        @Override
-        public String cure() {
-            return Words.say("held.text-too-long.box.cure");
-        }
-
-        @Override
-        public Optional<Question> question() {
-            return Optional.of(new Question(text, Words.say("held.text-too-long.box.ask", name)));
-        }
-    }
-
-    /** No font has a character of a text. */
-    record GlyphMissing(String name, String text, int codePoint) implements SizeReason {
-        @Override
-        public String code() {
-            return "glyph-missing";
-        }
-
-        @Override
-        public OrderField field() {
-            return OrderField.PERSONALISATION;
-        }
-
-        @Override
-        public String message() {
-            return Words.say(
-                    "held.glyph-missing.message",
-                    Character.toString(codePoint),
-                    Optional.ofNullable(Character.getName(codePoint)).orElse("U+" + Integer.toHexString(codePoint)),
-                    name);
-        }
-
-        @Override
-        public String cure() {
-            return Words.say("held.glyph-missing.cure");
-        }
-    }
-
-    /** A font's file is no font. */
-    record FontUnreadable(String id) implements SizeReason {
-        @Override
-        public String code() {
-            return "font-unreadable";
-        }
-
-        @Override
-        public OrderField field() {
-            return OrderField.DESIGN;
-        }
-
-        @Override
-        public String message() {
-            return Words.say("held.font-unreadable.message", id);
-        }
-
-        @Override
-        public String cure() {
-            return Words.say("held.font-unreadable.cure");
         }
     }
 

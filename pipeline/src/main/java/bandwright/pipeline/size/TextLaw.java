@@ -4,7 +4,6 @@ import bandwright.pipeline.held.Outcome;
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.pipeline.size.PrintedPicture.PlacedPicture;
 import bandwright.pipeline.type.SetText;
-import bandwright.pipeline.type.TypeFault;
 import bandwright.pipeline.type.TypeSetting;
 import bandwright.rules.Rulebook;
 import bandwright.rules.blanks.Band;
@@ -38,13 +37,14 @@ final class TextLaw {
         for (TextField field : texts.of(line.design().name())) {
             String text = pieceTexts.getOrDefault(field.field(), field.defaultText());
             for (Place place : places(field, printed)) {
-                List<TypeFault> faults = new ArrayList<>();
-                Optional<SetText> set = setting.set(field, text, place.box(), faults::add);
-                if (!faults.isEmpty()) {
-                    return Outcome.held(reason(faults.get(0), field, text, line));
+                Outcome<Optional<SetText>> set = setting.set(field, text, place.box());
+                if (set instanceof Outcome.Made<Optional<SetText>> made) {
+                    made.value()
+                            .ifPresent(type -> letters.add(
+                                    new Layer.Type(type.outline(), field.colour(), type.ink(), place.clip())));
+                } else {
+                    return set.then(none -> Outcome.made(printed));
                 }
-                set.ifPresent(
-                        type -> letters.add(new Layer.Type(type.outline(), field.colour(), type.ink(), place.clip())));
             }
         }
         return Outcome.made(printed.with(letters));
@@ -81,15 +81,5 @@ final class TextLaw {
         Length x = anchor.x().plus(anchor.width().times(field.x() / 100));
         Length top = anchor.top().minus(anchor.height().times(field.y() / 100));
         return new Box(x, top.minus(height), width, height);
-    }
-
-    private static SizeReason reason(TypeFault fault, TextField field, String text, MatchedLine line) {
-        if (fault instanceof TypeFault.NoGlyph noGlyph) {
-            return new SizeReason.GlyphMissing(field.field(), text, noGlyph.codePoint());
-        }
-        if (fault instanceof TypeFault.NoFont noFont) {
-            return new SizeReason.FontUnreadable(noFont.id());
-        }
-        return new SizeReason.TextTooLong(field.field(), text, line.blank().sku(), Figures.points(field.minSize()));
     }
 }

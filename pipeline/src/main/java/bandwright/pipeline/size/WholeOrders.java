@@ -4,7 +4,9 @@ import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.Split;
 import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.intake.RowSites;
+import bandwright.pipeline.past.OrderKey;
 import bandwright.pipeline.rows.From;
+import bandwright.pipeline.rows.ShelfOrder;
 import bandwright.rules.orders.IncompleteOrder;
 import bandwright.rules.words.Words;
 import java.util.ArrayList;
@@ -17,13 +19,8 @@ import java.util.Map;
  * is held, if the shop says {@code incomplete_order} wait. What is made for the shelf never waits.
  */
 public final class WholeOrders {
-    private static final String STOCK = "STOCK";
-
     private final RowSites sites;
-    private final Map<Key, List<String>> held = new LinkedHashMap<>();
-
-    /** The same number at two sites is two orders. */
-    private record Key(String site, String order) {}
+    private final Map<OrderKey, List<String>> held = new LinkedHashMap<>();
 
     private WholeOrders(RowSites sites) {
         this.sites = sites;
@@ -45,9 +42,9 @@ public final class WholeOrders {
     }
 
     private void note(HeldRow row) {
-        boolean isOrder = !row.order().isEmpty() && !row.order().equalsIgnoreCase(STOCK);
+        boolean isOrder = !row.order().isEmpty() && !ShelfOrder.is(row.order());
         if (isOrder) {
-            held.computeIfAbsent(new Key(sites.of(row.row()), row.order()), any -> new ArrayList<>())
+            held.computeIfAbsent(new OrderKey(sites.of(row.row()), row.order()), any -> new ArrayList<>())
                     .add(place(row));
         }
     }
@@ -63,20 +60,16 @@ public final class WholeOrders {
         Map<From, HeldRow> waiting = new LinkedHashMap<>();
         for (Unit unit : sized.made()) {
             OrderLine line = unit.matched().line();
-            List<String> rows = held.getOrDefault(new Key(line.site(), line.order()), List.of());
+            List<String> rows = held.getOrDefault(new OrderKey(line.site(), line.order()), List.of());
             if (rows.isEmpty()) {
                 made.add(unit);
             } else {
                 HeldRow one = new HeldRow(line.row(), line.order(), 1, new SizeReason.OrderIncomplete(rows));
-                waiting.merge(line.row().from(), one, WholeOrders::sum);
+                waiting.merge(line.row().from(), one, HeldRow::and);
             }
         }
         List<HeldRow> all = new ArrayList<>(sized.held());
         all.addAll(waiting.values());
         return new Split<>(made, all);
-    }
-
-    private static HeldRow sum(HeldRow one, HeldRow other) {
-        return new HeldRow(one.row(), one.order(), one.pieces() + other.pieces(), one.reason());
     }
 }

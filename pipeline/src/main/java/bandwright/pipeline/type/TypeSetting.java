@@ -1,5 +1,6 @@
 package bandwright.pipeline.type;
 
+import bandwright.pipeline.held.Outcome;
 import bandwright.rules.designs.Align;
 import bandwright.rules.designs.FontFile;
 import bandwright.rules.designs.TextField;
@@ -9,12 +10,13 @@ import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.function.Consumer;
 
 /**
  * Sets a text as large as its box allows, by its ink and not by its font's box: "Ada" in a box of 60 x 20 mm is 20 mm
@@ -36,53 +38,53 @@ public final class TypeSetting {
         this.fonts = new TypeCase(own);
     }
 
-    /**
-     * Sets a text.
-     *
-     * @param fault hears why it can't be set
-     * @return empty if it can't be, or has no ink
-     */
-    public Optional<SetText> set(TextField field, String text, Box box, Consumer<TypeFault> fault) {
+    /** Sets a text; a text without ink is made of nothing. */
+    public Outcome<Optional<SetText>> set(TextField field, String text, Box box) {
         try {
-            return set(field, cased(field, text), new Shaping(fonts.chain(field.font())), box, fault);
+            return set(field, cased(field, text), new Shaping(fonts.chain(field.font())), box);
         } catch (TypeCase.UnreadableFont e) {
-            fault.accept(new TypeFault.NoFont(e.id()));
-            return Optional.empty();
+            return Outcome.held(new TypeReason.FontUnreadable(e.id()));
         }
     }
 
-    private static Optional<SetText> set(
-            TextField field, String text, Shaping shaping, Box box, Consumer<TypeFault> fault) {
+    private static Outcome<Optional<SetText>> set(TextField field, String text, Shaping shaping, Box box) {
         OptionalInt missing = shaping.missing(text);
         if (missing.isPresent()) {
-            fault.accept(new TypeFault.NoGlyph(missing.getAsInt()));
-            return Optional.empty();
+            return Outcome.held(new TypeReason.GlyphMissing(text, missing.getAsInt()));
+        }
+        if (text.isBlank()) {
+            return Outcome.made(Optional.empty());
         }
         List<String> words = List.of(text.strip().split("\\s+", -1));
-        if (text.isBlank()) {
-            return Optional.empty();
-        }
-        if (words.size() > MOST_WORDS || text.length() > MOST_CHARACTERS) {
-            fault.accept(new TypeFault.TooLong());
-            return Optional.empty();
-        }
-        Optional<SetText> best = Optional.empty();
+        boolean isEndless = words.size() > MOST_WORDS || text.length() > MOST_CHARACTERS;
+        Optional<SetText> largest = isEndless ? Optional.empty() : largest(words, field, shaping, box);
+        boolean isTooLong = isEndless
+                || largest.filter(set -> field.minSize().longerThan(set.size())).isPresent();
+        return isTooLong
+                ? Outcome.held(new TypeReason.TextTooLong(field.field(), text, points(field.minSize())))
+                : Outcome.made(largest);
+    }
+
+    /** Of all numbers of lines the one that allows the largest type; of equals the fewest. */
+    private static Optional<SetText> largest(List<String> words, TextField field, Shaping shaping, Box box) {
         double[] widths = words.stream()
                 .mapToDouble(word -> Shaping.ink(shaping.line(word)).getWidth())
                 .toArray();
-        double space = TypeCase.EM / 4;
+        Optional<SetText> best = Optional.empty();
         for (int count = 1; count <= Math.min(field.lines(), words.size()); count++) {
-            List<String> lines = Lines.balanced(words, widths, space, count);
+            List<String> lines = Lines.balanced(words, widths, TypeCase.EM / 4, count);
             Optional<SetText> set = placed(block(lines, shaping, field.align()), field, box);
             boolean isLarger = set.isPresent()
                     && (best.isEmpty() || set.get().size().longerThan(best.get().size()));
             best = isLarger ? set : best;
         }
-        if (best.isPresent() && field.minSize().longerThan(best.get().size())) {
-            fault.accept(new TypeFault.TooLong());
-            return Optional.empty();
-        }
         return best;
+    }
+
+    /** A type size, as texts.csv has it. */
+    private static String points(Length size) {
+        BigDecimal points = BigDecimal.valueOf(size.inches() * 72).setScale(1, RoundingMode.HALF_UP);
+        return points.stripTrailingZeros().toPlainString();
     }
 
     private static String cased(TextField field, String text) {

@@ -9,6 +9,7 @@ import bandwright.pipeline.match.MatchReason;
 import bandwright.pipeline.match.text.TextReason;
 import bandwright.pipeline.owed.OwedReason;
 import bandwright.pipeline.size.SizeReason;
+import bandwright.pipeline.type.TypeReason;
 import bandwright.rules.Rulebook;
 import bandwright.rules.blanks.Blank;
 import bandwright.rules.heat.HeatChoice.Refusal;
@@ -49,9 +50,9 @@ final class ReasonExamples {
         all.add(new SizeReason.OrderIncomplete(List.of("web-shop.csv, row 4 (blank-unknown)")));
         all.add(new AllotReason.OutOfStock("TUM-12-W", 2));
         all.addAll(owed());
-        all.add(new SizeReason.TextTooLong("name", "Ada of the North Gallery", "MUG-06-W", "12"));
-        all.add(new SizeReason.GlyphMissing("name", "Ada \u0917", 0x917));
-        all.add(new SizeReason.FontUnreadable("copperplate"));
+        all.add(new TypeReason.TextTooLong("name", "Ada of the North Gallery", "12"));
+        all.add(new TypeReason.GlyphMissing("Ada \u0917", 0x917));
+        all.add(new TypeReason.FontUnreadable("copperplate"));
         return all;
     }
 

@@ -7,6 +7,7 @@ import bandwright.pipeline.RowEnd;
 import bandwright.pipeline.RowFate;
 import bandwright.pipeline.RowFates;
 import bandwright.pipeline.Run;
+import bandwright.pipeline.shop.Stall;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -3,6 +3,7 @@ package bandwright.pipeline.ordered;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bandwright.pipeline.Run;
+import bandwright.pipeline.shop.Stall;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;

@@ -3,6 +3,7 @@ package bandwright.pipeline.ordered;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bandwright.pipeline.held.HeldRow;
+import bandwright.pipeline.shop.Stall;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;

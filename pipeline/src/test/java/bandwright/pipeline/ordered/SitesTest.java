@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.intake.InboxFile;
+import bandwright.pipeline.shop.Stall;
 import bandwright.pipeline.size.Unit;
 import bandwright.rules.orders.OrderField;
 import java.nio.file.Path;

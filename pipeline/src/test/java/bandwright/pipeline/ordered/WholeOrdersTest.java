@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bandwright.pipeline.Conservation;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.held.HeldRow;
+import bandwright.pipeline.shop.Stall;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;

@@ -1,96 +1,67 @@
 package bandwright.pipeline.owed;
 
-import bandwright.pipeline.Flow;
 import bandwright.pipeline.Run;
-import bandwright.pipeline.intake.Inbox;
 import bandwright.pipeline.intake.InboxFault;
-import bandwright.pipeline.ledger.Ledger;
-import bandwright.pipeline.outbox.Outbox;
-import bandwright.pipeline.size.Unit;
-import bandwright.rules.Rulebook;
+import bandwright.pipeline.shop.Stall;
 import bandwright.rules.RulebookFaults;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** One shop's weeks: what is in the inbox changes, the outbox remembers. */
 final class Weeks {
-    private static final Path ARTWORK = Path.of("..", "inbox-sample", "artwork");
     private static final LocalDate MONDAY = LocalDate.of(2026, 3, 2);
 
-    private final Path folder;
+    private final Stall stall;
     private int week;
-    private Optional<Path> tables = Optional.empty();
 
     Weeks(Path folder) {
-        this.folder = folder;
+        this.stall = new Stall(folder);
     }
 
     /** Puts a table of the shop's own into its rulebook. */
     Weeks table(String name, String text) throws IOException {
-        Path own = Files.createDirectories(folder.resolve("tables"));
-        Files.writeString(own.resolve(name), text);
-        tables = Optional.of(own);
+        stall.table(name, text);
         return this;
     }
 
     Path outbox() {
-        return folder.resolve("outbox");
+        return stall.outbox();
     }
 
     /** The next week's run over CSV files, each with its name in front: {@code "harbour.csv", "Order,SKU\n..."}. */
     Run run(String... namesAndTexts) throws IOException, InboxFault, RulebookFaults {
-        Path inbox = Files.createDirectories(folder.resolve("inbox-" + week));
+        stall.empty();
         for (int i = 0; i < namesAndTexts.length; i += 2) {
-            Files.writeString(inbox.resolve(namesAndTexts[i]), namesAndTexts[i + 1]);
+            stall.orders(namesAndTexts[i], namesAndTexts[i + 1]);
         }
-        return run(inbox);
+        return again();
     }
 
-    /** The next week's run over what the last one held. */
-    Run runHeld(Path held) throws IOException, InboxFault, RulebookFaults {
-        Path inbox = Files.createDirectories(folder.resolve("inbox-" + week));
-        Files.copy(held, inbox.resolve("held.xlsx"));
-        return run(inbox);
+    /** The next week's run over what an earlier one held, with one cell mended. */
+    Run runMended(Run earlier, String faulty, String right) throws IOException, InboxFault, RulebookFaults {
+        stall.dropMended(earlier, faulty, right);
+        return again();
     }
 
-    private Run run(Path inbox) throws IOException, InboxFault, RulebookFaults {
-        Rulebook rules = Rulebook.read(tables);
-        Flow.Request asked = new Flow.Request(Inbox.files(List.of(inbox)), ARTWORK, Optional.empty());
-        LocalDate day = MONDAY.plusWeeks(week++);
-        try (Outbox place = Outbox.open(outbox(), waiting -> {});
-                Ledger ledger = Ledger.open(outbox())) {
-            Run run = Flow.decide(place.nextRun(day, ledger.highestRun(day)), asked, rules, ledger, stage -> {});
-            if (Flow.hasNews(run, rules)) {
-                Flow.publish(run, rules, place, ledger, stage -> {});
-            }
-            return run;
-        }
+    /** The next week's run over the same inbox. */
+    Run again() throws IOException, InboxFault, RulebookFaults {
+        return stall.publish(MONDAY.plusWeeks(week++));
     }
 
     void spoil(String... ids) {
-        try (Ledger ledger = Ledger.open(outbox())) {
-            List<String> unknown = ledger.spoil(List.of(ids), MONDAY, "ghosted");
-            if (!unknown.isEmpty()) {
-                throw new AssertionError(unknown);
-            }
-        }
+        stall.spoil(ids);
     }
 
-    /** What became of the rows of a run, in words that a test can read. */
+    /** What became of the rows of a run, and what was stopped, in words that a test can read. */
     static List<String> story(Run run) {
         List<String> story = new ArrayList<>();
-        run.units().stream().map(Unit::id).forEach(id -> story.add("made " + id));
-        run.held()
-                .forEach(held -> story.add("held " + held.order() + " x" + held.pieces() + " "
-                        + held.reason().code()));
-        run.skipped()
-                .forEach(skipped ->
-                        story.add("skipped " + skipped.order() + " x" + skipped.pieces() + " " + skipped.code()));
+        for (String line : Stall.story(run)) {
+            boolean isMade = line.startsWith("made ");
+            story.add(isMade ? line.substring(0, line.indexOf(' ', "made ".length())) : line);
+        }
         run.owed().stops().forEach(stop -> story.add("stop " + stop.printed().id()));
         return story;
     }

@@ -3,7 +3,6 @@ package bandwright.pipeline.sample;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,7 +34,9 @@ final class SampleFilesTest {
         }
         for (String picture : pictures) {
             Path path = Path.of("artwork", picture);
-            assertThat(difference(SAMPLE.resolve(path), fresh.resolve(path)))
+            assertThat(PictureDifference.of(
+                            ImageIO.read(SAMPLE.resolve(path).toFile()),
+                            ImageIO.read(fresh.resolve(path).toFile())))
                     .as(picture)
                     .isLessThan(1);
         }
@@ -52,28 +53,5 @@ final class SampleFilesTest {
             }
         }
         return rows;
-    }
-
-    /** Mean difference of the channels, 0 to 255; different sizes differ wholly. */
-    private static double difference(Path one, Path other) throws IOException {
-        assertThat(Files.size(one)).isPositive();
-        BufferedImage a = ImageIO.read(one.toFile());
-        BufferedImage b = ImageIO.read(other.toFile());
-        if (a.getWidth() != b.getWidth() || a.getHeight() != b.getHeight()) {
-            return 255;
-        }
-        long sum = 0;
-        int[] p = pixels(a);
-        int[] q = pixels(b);
-        for (int i = 0; i < p.length; i++) {
-            for (int shift = 0; shift < 32; shift += 8) {
-                sum += Math.abs((p[i] >> shift & 255) - (q[i] >> shift & 255));
-            }
-        }
-        return sum / (4.0 * p.length);
-    }
-
-    private static int[] pixels(BufferedImage image) {
-        return image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
     }
 }

@@ -2,6 +2,8 @@ package bandwright.pipeline.type;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bandwright.pipeline.held.Outcome;
+import bandwright.pipeline.held.Reason;
 import bandwright.rules.designs.Align;
 import bandwright.rules.designs.Anchor;
 import bandwright.rules.designs.LetterCase;
@@ -22,7 +24,7 @@ class TypeSettingTest {
     private static final Box BOX = new Box(Length.mm(10), Length.mm(5), Length.mm(60), Length.mm(20));
 
     private final TypeSetting setting = new TypeSetting(List.of());
-    private final List<TypeFault> faults = new ArrayList<>();
+    private final List<Reason> faults = new ArrayList<>();
 
     @ParameterizedTest
     @ValueSource(
@@ -51,7 +53,8 @@ class TypeSettingTest {
     void aTextThatOnlyFitsTooSmallIsAFault() {
         assertThat(set(field(1, 60, 40, Align.CENTRE), "Bartholomew of the Outer Skerries"))
                 .isEmpty();
-        assertThat(faults).containsExactly(new TypeFault.TooLong());
+        assertThat(faults)
+                .containsExactly(new TypeReason.TextTooLong("name", "Bartholomew of the Outer Skerries", "40"));
     }
 
     @Test
@@ -70,7 +73,7 @@ class TypeSettingTest {
         Length last = Length.ZERO;
         for (int width = 10; width <= 120; width += 10) {
             Box box = Box.of(Length.mm(width), Length.mm(20));
-            Length size = setting.set(field(3, 1000, 0, Align.LEFT), "Nether Skerry Rowing Club", box, faults::add)
+            Length size = set(field(3, 1000, 0, Align.LEFT), "Nether Skerry Rowing Club", box)
                     .orElseThrow()
                     .size();
             assertThat(last.longerThan(size)).as("%d mm", width).isFalse();
@@ -97,7 +100,7 @@ class TypeSettingTest {
     @Test
     void aCharacterThatNoFontHasIsNamed() {
         assertThat(set(field(1, 60, 0, Align.CENTRE), "Ada \u0917")).isEmpty();
-        assertThat(faults).containsExactly(new TypeFault.NoGlyph(0x917));
+        assertThat(faults).containsExactly(new TypeReason.GlyphMissing("Ada \u0917", 0x917));
     }
 
     @Test
@@ -131,17 +134,22 @@ class TypeSettingTest {
     void theCaseOfLettersIsSetAsTheFieldSays(String row) {
         String[] cells = row.split(",", -1);
         Optional<LetterCase> letters = Optional.of(LetterCase.valueOf(cells[0]));
-        Outline cased = setting.set(field(letters), cells[1], BOX, faults::add)
-                .orElseThrow()
-                .outline();
-        Outline typed = setting.set(field(Optional.empty()), cells[2], BOX, faults::add)
-                .orElseThrow()
-                .outline();
+        Outline cased = set(field(letters), cells[1]).orElseThrow().outline();
+        Outline typed = set(field(Optional.empty()), cells[2]).orElseThrow().outline();
         assertThat(cased).isEqualTo(typed);
     }
 
     private Optional<SetText> set(TextField field, String text) {
-        return setting.set(field, text, BOX, faults::add);
+        return set(field, text, BOX);
+    }
+
+    private Optional<SetText> set(TextField field, String text, Box box) {
+        Outcome<Optional<SetText>> outcome = setting.set(field, text, box);
+        if (outcome instanceof Outcome.Held<Optional<SetText>> held) {
+            faults.add(held.reason());
+            return Optional.empty();
+        }
+        return ((Outcome.Made<Optional<SetText>>) outcome).value();
     }
 
     private static TextField field(int lines, double most, double least, Align align) {

@@ -45,8 +45,6 @@ public final class PackingSlips implements Output {
     private static final Length PICTURE_HIGH = Length.mm(22);
     private static final Length PRICE = Length.mm(26);
 
-    private static final String ALREADY_MADE = "already-made";
-
     private final Thumbnails thumbnails;
 
     public PackingSlips(Thumbnails thumbnails) {
@@ -181,7 +179,7 @@ public final class PackingSlips implements Output {
         List<Block> before = new ArrayList<>();
         for (RowFate row : slip.rows()) {
             int pieces = row.skipped().stream()
-                    .filter(skipped -> skipped.code().equals(ALREADY_MADE))
+                    .filter(skipped -> skipped.code().equals(SkippedRow.ALREADY_MADE))
                     .mapToInt(SkippedRow::pieces)
                     .sum();
             if (pieces > 0 && !slip.isSaidElsewhere(row)) {

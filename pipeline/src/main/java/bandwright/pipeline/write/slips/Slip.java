@@ -6,6 +6,7 @@ import bandwright.pipeline.Run;
 import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.intake.RowSites;
 import bandwright.pipeline.rows.Row;
+import bandwright.pipeline.rows.ShelfOrder;
 import bandwright.pipeline.size.Unit;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.orders.Sites;
@@ -29,9 +30,6 @@ import java.util.Set;
  * @param rows what became of each of its rows, in the order of the files
  */
 record Slip(String site, String order, List<String> emptyWords, List<RowFate> rows) {
-    /** Made for the shelf: it needs no box. */
-    private static final String STOCK = "STOCK";
-
     private static final Set<OrderField> ADDRESS = Set.of(
             OrderField.SHIP_TO,
             OrderField.STREET,
@@ -67,7 +65,7 @@ record Slip(String site, String order, List<String> emptyWords, List<RowFate> ro
                     String site = entry.getKey().get(0);
                     return new Slip(site, entry.getKey().get(1), sites.emptyWords(site), entry.getValue());
                 })
-                .filter(slip -> !slip.order.equalsIgnoreCase(STOCK))
+                .filter(slip -> !ShelfOrder.is(slip.order))
                 .filter(slip -> slip.rows.stream().anyMatch(row -> !row.units().isEmpty()))
                 .sorted(URGENT_FIRST)
                 .toList();

@@ -1,4 +1,4 @@
-package bandwright.pipeline.ordered;
+package bandwright.pipeline.shop;
 
 import bandwright.pipeline.Flow;
 import bandwright.pipeline.Run;
@@ -30,67 +30,88 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** The gift shop with tables of its own: orders in, and what became of them in words that a test can read. */
-final class Stall {
+public final class Stall {
     private static final Path ARTWORK = Path.of("..", "inbox-sample", "artwork");
     private static final RunId ID = new RunId(LocalDate.of(2026, 3, 2), 1);
 
     private final Path folder;
 
-    Stall(Path folder) {
+    public Stall(Path folder) {
         this.folder = folder;
     }
 
     /** Writes a table of the rulebook. */
-    Stall table(String name, String... rows) throws IOException {
+    public Stall table(String name, String... rows) throws IOException {
         Path tables = Files.createDirectories(folder.resolve("tables"));
         Files.writeString(tables.resolve(name), String.join("\n", rows) + "\n");
         return this;
     }
 
     /** Puts an order file into the inbox. */
-    Stall orders(String name, String... rows) throws IOException {
+    public Stall orders(String name, String... rows) throws IOException {
         Path inbox = Files.createDirectories(folder.resolve("inbox"));
         Files.writeString(inbox.resolve(name), String.join("\n", rows) + "\n");
         return this;
     }
 
-    Rulebook rules() throws RulebookFaults {
+    public Rulebook rules() throws RulebookFaults {
         Path tables = folder.resolve("tables");
         return Rulebook.read(Optional.of(tables).filter(Files::isDirectory));
     }
 
-    Run run() throws IOException, InboxFault, RulebookFaults {
+    public Run run() throws IOException, InboxFault, RulebookFaults {
         List<Path> files = Inbox.files(List.of(folder.resolve("inbox")));
         Flow.Request asked = new Flow.Request(files, ARTWORK, Optional.empty());
         return Flow.decide(ID, asked, rules(), Memory.NOTHING, stage -> {});
     }
 
-    /** A run that is published and remembered. */
-    Run publish() throws IOException, InboxFault, RulebookFaults {
+    /** A run that is published, if it has news, and remembered. */
+    public Run publish() throws IOException, InboxFault, RulebookFaults {
+        return publish(ID.date());
+    }
+
+    public Run publish(LocalDate day) throws IOException, InboxFault, RulebookFaults {
         List<Path> files = Inbox.files(List.of(folder.resolve("inbox")));
         Flow.Request asked = new Flow.Request(files, ARTWORK, Optional.empty());
         Rulebook rules = rules();
         try (Outbox place = Outbox.open(outbox(), waiting -> {});
                 Ledger ledger = Ledger.open(outbox())) {
-            RunId id = place.nextRun(ID.date(), ledger.highestRun(ID.date()));
+            RunId id = place.nextRun(day, ledger.highestRun(day));
             Run run = Flow.decide(id, asked, rules, ledger, stage -> {});
-            Flow.publish(run, rules, place, ledger, stage -> {});
+            if (Flow.hasNews(run, rules)) {
+                Flow.publish(run, rules, place, ledger, stage -> {});
+            }
             return run;
         }
     }
 
-    Path outbox() {
-        return folder.resolve("outbox");
-    }
-
-    /** Mends one cell of a run's held.xlsx, as a person does, and leaves nothing else in the inbox. */
-    void dropMended(Run run, String faulty, String right) throws IOException {
-        Path inbox = folder.resolve("inbox");
+    /** Takes every file out of the inbox. */
+    public Stall empty() throws IOException {
+        Path inbox = Files.createDirectories(folder.resolve("inbox"));
         try (Stream<Path> old = Files.list(inbox)) {
             for (Path file : old.toList()) {
                 Files.delete(file);
             }
         }
+        return this;
+    }
+
+    public void spoil(String... ids) {
+        try (Ledger ledger = Ledger.open(outbox())) {
+            List<String> unknown = ledger.spoil(List.of(ids), ID.date(), "ghosted");
+            if (!unknown.isEmpty()) {
+                throw new AssertionError(unknown);
+            }
+        }
+    }
+
+    public Path outbox() {
+        return folder.resolve("outbox");
+    }
+
+    /** Mends one cell of a run's held.xlsx, as a person does, and leaves nothing else in the inbox. */
+    public void dropMended(Run run, String faulty, String right) throws IOException {
+        Path inbox = empty().folder.resolve("inbox");
         Path held = outbox().resolve(run.id().toString()).resolve("held.xlsx");
         try (InputStream in = Files.newInputStream(held);
                 XSSFWorkbook book = new XSSFWorkbook(in);
@@ -107,11 +128,11 @@ final class Stall {
     }
 
     /** Each unit, held and skipped row. */
-    List<String> story() throws IOException, InboxFault, RulebookFaults {
+    public List<String> story() throws IOException, InboxFault, RulebookFaults {
         return story(run());
     }
 
-    static List<String> story(Run run) {
+    public static List<String> story(Run run) {
         List<String> story = new ArrayList<>();
         for (Unit unit : run.units()) {
             MatchedLine matched = unit.matched();
@@ -128,7 +149,7 @@ final class Stall {
     }
 
     /** The texts of each piece, whether it is made yet or not: "Q1-1 name=Ada". */
-    static List<String> texts(Run run) {
+    public static List<String> texts(Run run) {
         List<String> texts = new ArrayList<>();
         for (OwedLine owed : run.owed().lines()) {
             for (Piece piece : owed.matched().pieces()) {
@@ -142,7 +163,7 @@ final class Stall {
     }
 
     /** The only held row. */
-    HeldRow held() throws IOException, InboxFault, RulebookFaults {
+    public HeldRow held() throws IOException, InboxFault, RulebookFaults {
         List<HeldRow> held = run().held();
         if (held.size() != 1) {
             throw new AssertionError(held);
