@@ -23,8 +23,8 @@ final class SampleInbox {
             Order ID;Date;Dispatch By;Item SKU;Artwork;Quantity;Press;Recipient;Address 1;Town;ZIP;Country;Is Gift;Gift Message;Order Status
             0068;2026-02-27;2026-03-03;11 oz white mug;choir;2;;Keeper Josiah Brannock;North Gallery, Quillmoor Light;Quillmoor;QM1 0LT;Skerry Isles;;;Open
             0068;2026-02-27;2026-03-03;black handle mug;keeper;1;;Keeper Josiah Brannock;North Gallery, Quillmoor Light;Quillmoor;QM1 0LT;Skerry Isles;;;Open
-            0069;2026-02-27;2026-03-04;pink handle mug;lamp;1;;Zo\u00eb Lindqvist;"Villa Fyren; \u00d6stra v\u00e4gen 9";M\u00f6rby;182 30;Nordmark;;;Open
-            0069;2026-02-27;2026-03-04;pale blue mug;tern;1;;Zo\u00eb Lindqvist;"Villa Fyren; \u00d6stra v\u00e4gen 9";M\u00f6rby;182 30;Nordmark;;;Open
+            0069;2026-02-27;2026-03-04;pink handle mug;lamp;1;;Zo\u00eb Lindqvist;"Villa Fyren; \u00d6stra v\u00e4gen 9";M\u00f6rkholm;182 30;Nordmark;;;Open
+            0069;2026-02-27;2026-03-04;pale blue mug;tern;1;;Zo\u00eb Lindqvist;"Villa Fyren; \u00d6stra v\u00e4gen 9";M\u00f6rkholm;182 30;Nordmark;;;Open
             0070;2026-02-28;2026-03-04;round coaster;keeper;4;;Noor Adeyemi-Finch;22 Kittiwake Terrace;Saltby;SB1 2KT;Skerry Isles;;;Open
             0070;2026-02-28;2026-03-04;20 oz tumbler;shoal;1;oven;Noor Adeyemi-Finch;22 Kittiwake Terrace;Saltby;SB1 2KT;Skerry Isles;;;Open
             0071;2026-02-28;2026-03-05;6 oz white mug;tide table;2;;Barnaby Oke;5 Cockle Yard;Quillmoor;QM2 3BO;Skerry Isles;;;Open
@@ -33,8 +33,8 @@ final class SampleInbox {
             0072;2026-02-28;2026-03-05;silver glitter mug;lamp;1;;Cass Merrow;The Ferry Office;Nether Skerry;NS1 1CM;Skerry Isles;yes;"For the long crossing, with love from all at the pier.";Open
             0073;2026-03-01;2026-03-06;frosted glass mug;keper.png;1;;Linnet Ashgrove;Tern House, 2 Shingle Road;Wrackham;WR2 5LA;Skerry Isles;;;Open
             0073;2026-03-01;2026-03-06;frosted glass mug;tern;1;;Linnet Ashgrove;Tern House, 2 Shingle Road;Wrackham;WR2 5LA;Skerry Isles;;;Open
-            0074;2026-03-01;2026-03-06;tile;skerries;2;;Magnus Thorvald;Havnegade 3;Sk\u00e6rby;4100;Nordmark;;;Open
-            0074;2026-03-01;2026-03-06;camp cup;rowing club;1;;Magnus Thorvald;Havnegade 3;Sk\u00e6rby;4100;Nordmark;;;Open
+            0074;2026-03-01;2026-03-06;tile;skerries;2;;Magnus Thorvald;Havnegade 3;Sk\u00e6rholm;4100;Nordmark;;;Open
+            0074;2026-03-01;2026-03-06;camp cup;rowing club;1;;Magnus Thorvald;Havnegade 3;Sk\u00e6rholm;4100;Nordmark;;;Open
             0075;2026-03-01;2026-03-07;15 oz white mug;tide table;2;;Saltby Sailing School;Pontoon C;Saltby;SB4 4SS;Skerry Isles;;;Open
             0075;2026-03-01;2026-03-07;15 oz white mug;rowing club;2;;Saltby Sailing School;Pontoon C;Saltby;SB4 4SS;Skerry Isles;;;Open
             STOCK;2026-03-01;;MUG-11-W;tern;4;;;;;;;;;Open

@@ -92,6 +92,9 @@ public final class Pages implements AutoCloseable {
 
     public Pages add(Block block) {
         Length high = block.height(faces, measure());
+        if (block instanceof Gap && isOver(high)) {
+            return this; // white space needs no page of its own
+        }
         Length room = paper.top().minus(paper.foot()).minus(height(overleaf)).minus(height(tableHead));
         if (high.longerThan(room)) {
             List<Block> parts = block.parts(faces, measure());
@@ -126,13 +129,18 @@ public final class Pages implements AutoCloseable {
         if (leaves.isEmpty()) {
             page("");
         }
-        boolean isAtTop = y.equals(paper.top());
-        if (isAtTop || !high.longerThan(y.minus(paper.foot()))) {
+        if (!isOver(high)) {
             return;
         }
         leaf(leaves.get(leaves.size() - 1).running());
         overleaf.ifPresent(this::set);
         setHead();
+    }
+
+    /** Whether so much goes to the next page; what stands at the top of one stays there, however high it is. */
+    private boolean isOver(Length high) {
+        boolean isAtTop = leaves.isEmpty() || y.equals(paper.top());
+        return !isAtTop && high.longerThan(y.minus(paper.foot()));
     }
 
     /** Says on a sheet that came loose what it belongs to; on one line, as a stranger's number may fill a page. */

@@ -18,7 +18,8 @@ import java.util.concurrent.FutureTask;
 
 /**
  * The pictures of a run, each prepared once for all its documents. What is packed anew lies in a scratch folder, so that
- * two hundred pictures take no memory; two names with the same bytes are one picture.
+ * two hundred pictures take no memory; two names with the same bytes are one picture. For one writer at a time: two files
+ * of sheets written side by side would stop each other's helpers.
  */
 public final class PreparedPictures {
     /** Few enough for a small memory: each may hold one picture that has to be unpacked whole. */

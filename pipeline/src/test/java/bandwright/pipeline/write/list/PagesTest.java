@@ -176,6 +176,17 @@ final class PagesTest {
     }
 
     @Test
+    void whiteSpaceAtThePagesFootOpensNoOther() throws IOException {
+        byte[] pdf = list(pages -> {
+            for (int line = 0; line < 48; line++) {
+                pages.add(Text.of("tide " + line, Style.BODY)).add(Gap.mm(0.5));
+            }
+            pages.add(Gap.mm(60));
+        });
+        assertThat(pages(pdf)).hasSize(1);
+    }
+
+    @Test
     void everyPageSaysItsNumberAmongAll() throws IOException {
         List<String> texts = pages(list(pages -> pages.add(lines(200, "tide"))));
         for (int i = 0; i < texts.size(); i++) {
