@@ -2,6 +2,7 @@ package bandwright.pipeline.intake;
 
 import bandwright.pipeline.intake.listing.Asked;
 import bandwright.pipeline.rows.Cell;
+import bandwright.pipeline.rows.FailedFormula;
 import bandwright.pipeline.rows.Row;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.orders.Site;
@@ -17,10 +18,6 @@ import java.util.stream.Stream;
 
 /** The cells of one row as values, in the way its site writes them. */
 record RowValues(Row row, Site site, int maxQuantity) {
-    /** What a spreadsheet shows where a formula failed: ECMA-376 Part 1, 18.17.3. */
-    private static final Set<String> ERRORS =
-            Set.of("#N/A", "#REF!", "#VALUE!", "#NAME?", "#DIV/0!", "#NUM!", "#NULL!");
-
     /** Fields whose numbers are measures, not names: a long one there is nonsense, but nothing is lost. */
     private static final Set<OrderField> MEASURES =
             Set.of(OrderField.QUANTITY, OrderField.PRICE, OrderField.ORDER_DATE, OrderField.SHIP_BY);
@@ -38,7 +35,7 @@ record RowValues(Row row, Site site, int maxQuantity) {
 
     String order() {
         String order = text(OrderField.ORDER);
-        return ERRORS.contains(order) ? "" : order;
+        return FailedFormula.is(order) ? "" : order;
     }
 
     /** Without such a column every row is one piece; an empty cell under one says nothing. */

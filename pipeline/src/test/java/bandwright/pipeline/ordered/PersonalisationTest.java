@@ -209,6 +209,21 @@ final class PersonalisationTest {
     }
 
     @Test
+    void aFormulaThatFailedIsNobodysName() throws Exception {
+        stall.orders(
+                "fair.csv",
+                ORDERS + ",Keeper",
+                "Q1,MUG-11-W,lamp,1,Name: #N/A,",
+                "Q2,MUG-11-W,lamp,1,,#REF!",
+                "Q3,MUG-11-W,tern,1,#VALUE!,");
+        assertThat(stall.story())
+                .containsExactly(
+                        "held Q1 x1 personalisation-unread",
+                        "held Q2 x1 personalisation-unread",
+                        "held Q3 x1 personalisation-unread");
+    }
+
+    @Test
     void aCellThatContradictsItsColumnIsHeld() throws Exception {
         stall.orders(
                 "fair.csv", ORDERS + ",Keeper", "Q1,MUG-11-W,lamp,1,Name: Ada,Ada", "Q2,MUG-11-W,lamp,1,Name: Ada,Ben");

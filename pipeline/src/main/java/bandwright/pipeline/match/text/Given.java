@@ -2,6 +2,7 @@ package bandwright.pipeline.match.text;
 
 import bandwright.pipeline.intake.Wording;
 import bandwright.pipeline.match.text.Fields.Field;
+import bandwright.pipeline.rows.FailedFormula;
 import bandwright.rules.table.Names;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -50,7 +51,7 @@ final class Given {
         if (isNothing(text)) {
             return;
         }
-        if (takes.find(field).isPresent()) {
+        if (takes.find(field).isPresent() && !FailedFormula.is(text)) {
             texts.put(Names.fold(field), split(text));
         } else {
             left.add(field + ": " + text);
@@ -60,7 +61,7 @@ final class Given {
     private void packed(Packed packed) {
         Map<String, List<String>> labelled = new LinkedHashMap<>();
         boolean isWhole = packed.parts().isEmpty() && takes.list().size() == 1;
-        if (isWhole && !isNothing(packed.unlabelled())) {
+        if (isWhole && !isNothing(packed.unlabelled()) && !FailedFormula.is(packed.unlabelled())) {
             labelled.put(Names.fold(takes.list().get(0).name()), new ArrayList<>(split(packed.unlabelled())));
         } else if (!isNothing(packed.unlabelled())) {
             left.add(packed.unlabelled());
@@ -69,7 +70,7 @@ final class Given {
             if (isNothing(part.text())) {
                 continue;
             }
-            if (takes.find(part.field()).isEmpty()) {
+            if (takes.find(part.field()).isEmpty() || FailedFormula.is(part.text())) {
                 left.add(part.label() + ": " + part.text());
                 continue;
             }
