@@ -7,7 +7,6 @@ import bandwright.rules.orders.Site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Joins rows to the order above them, for sites that write the order's own cells on its first row only: number, dates,
@@ -15,24 +14,6 @@ import java.util.Set;
  * had written them, so that it can be held, mended and dropped again on its own.
  */
 final class Continuation {
-    private static final Set<OrderField> OF_THE_ORDER = Set.of(
-            OrderField.SITE,
-            OrderField.ORDER,
-            OrderField.ORDER_DATE,
-            OrderField.SHIP_BY,
-            OrderField.STATUS,
-            OrderField.BUYER,
-            OrderField.SHIP_TO,
-            OrderField.STREET,
-            OrderField.CITY,
-            OrderField.REGION,
-            OrderField.POSTCODE,
-            OrderField.COUNTRY,
-            OrderField.SHIPPING,
-            OrderField.GIFT,
-            OrderField.GIFT_MESSAGE,
-            OrderField.NOTE);
-
     private final Site site;
     private Optional<Row> above = Optional.empty();
 
@@ -45,7 +26,8 @@ final class Continuation {
         if (!site.continued()) {
             return row;
         }
-        boolean isContinued = above.isPresent() && OF_THE_ORDER.stream().allMatch(field -> isNothing(row, field));
+        boolean isContinued =
+                above.isPresent() && OrderField.OF_THE_ORDER.stream().allMatch(field -> isNothing(row, field));
         Row whole = isContinued ? with(row, above.get()) : row;
         above = Optional.of(whole);
         return whole;
@@ -57,7 +39,7 @@ final class Continuation {
 
     private static Row with(Row row, Row above) {
         List<Cell> cells = new ArrayList<>(row.cells());
-        for (OrderField field : OF_THE_ORDER) {
+        for (OrderField field : OrderField.OF_THE_ORDER) {
             row.header().find(field).ifPresent(column -> {
                 while (cells.size() <= column) {
                     cells.add(Cell.EMPTY);

@@ -15,23 +15,8 @@ import java.util.Set;
  * may have changed since.
  */
 final class RowContent {
-    private static final Set<OrderField> PASSING = Set.of(
-            OrderField.STATUS,
-            OrderField.ORDER_DATE,
-            OrderField.SHIP_BY,
-            OrderField.BUYER,
-            OrderField.SHIP_TO,
-            OrderField.STREET,
-            OrderField.CITY,
-            OrderField.REGION,
-            OrderField.POSTCODE,
-            OrderField.COUNTRY,
-            OrderField.SHIPPING,
-            OrderField.GIFT,
-            OrderField.GIFT_MESSAGE,
-            OrderField.NOTE,
-            OrderField.PRICE,
-            OrderField.APPROVED);
+    /** What is not of the order as a whole and yet doesn't say what is made. */
+    private static final Set<OrderField> BESIDE = Set.of(OrderField.PRICE, OrderField.APPROVED);
 
     private RowContent() {}
 
@@ -40,7 +25,9 @@ final class RowContent {
         List<OrderField> fields = new ArrayList<>(row.header().fields());
         fields.sort(Comparator.comparing(OrderField::name));
         for (OrderField field : fields) {
-            if (!PASSING.contains(field) && !row.cell(field).isBlank()) {
+            if (!OrderField.OF_THE_ORDER.contains(field)
+                    && !BESIDE.contains(field)
+                    && !row.cell(field).isBlank()) {
                 words.add(field.name());
                 words.add(text(row.cell(field)));
             }

@@ -62,6 +62,25 @@ public record OrderField(String name) {
     public static final OrderField PRICE = new OrderField("price");
     public static final OrderField APPROVED = new OrderField("approved");
 
+    /** What a selling site says once an order, and not of each of its rows. */
+    public static final Set<OrderField> OF_THE_ORDER = Set.of(
+            SITE,
+            ORDER,
+            ORDER_DATE,
+            SHIP_BY,
+            STATUS,
+            BUYER,
+            SHIP_TO,
+            STREET,
+            CITY,
+            REGION,
+            POSTCODE,
+            COUNTRY,
+            SHIPPING,
+            GIFT,
+            GIFT_MESSAGE,
+            NOTE);
+
     public OrderField {
         if (!isKnown(name)) {
             throw new IllegalArgumentException("no field " + name);
