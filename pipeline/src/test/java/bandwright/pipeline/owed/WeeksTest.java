@@ -3,6 +3,7 @@ package bandwright.pipeline.owed;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bandwright.pipeline.Run;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -82,6 +83,23 @@ final class WeeksTest {
                         "stop Q1-1-1",
                         "stop Q1-1-2");
         assertThat(run.held().get(0).reason().message()).contains("Q1-1-1 MUG-11-W, tern", "cancelled");
+    }
+
+    @Test
+    void theStopListHeadsTheChecklistAndThePageOfTheRun() throws Exception {
+        weeks.run("a.csv", HEAD + "Q1,MUG-11-W,tern,1,\n");
+        weeks.run("a.csv", HEAD + "Q1,MUG-11-W,tern,1,Cancelled\nQ2,MUG-11-W,lamp,1,\n");
+        weeks.run("a.csv", HEAD + "Q1,MUG-11-W,tern,1,Cancelled\nQ2,MUG-11-W,lamp,1,Refunded\n");
+
+        assertThat(text("2026-03-09-1", "press-checklist.pdf"))
+                .containsSubsequence(
+                        "Stop list", "Q1-1-1", "run 2026-03-02-1", "cancelled", "Before you start", "Q2-1-1");
+        assertThat(text("2026-03-16-1", "press-checklist.pdf"))
+                .as("with nothing to press")
+                .containsSubsequence("Stop list", "Q1-1-1", "Q2-1-1")
+                .doesNotContain("Before you start");
+        assertThat(Files.readString(weeks.outbox().resolve("2026-03-09-1").resolve("index.html")))
+                .contains("pieces on the stop list: 1.");
     }
 
     @Test
@@ -181,10 +199,14 @@ final class WeeksTest {
     void aSlipNamesWhatWasPrintedBeforeForTheSameBox() throws Exception {
         weeks.run("a.csv", HEAD + "Q1,MUG-11-W,tern,2,\n");
         weeks.run("a.csv", HEAD + "Q1,MUG-11-W,tern,2,\nQ1,MUG-15-W,tern,1,\n");
-        Path slips = weeks.outbox().resolve("2026-03-09-1").resolve("packing-slips.pdf");
-        try (PDDocument document = Loader.loadPDF(slips.toFile())) {
-            assertThat(new PDFTextStripper().getText(document).replaceAll("\\s+", " "))
-                    .containsSubsequence("1 x", "MUG-15-W", "Printed in an earlier run", "2 x MUG-11-W, tern");
+        assertThat(text("2026-03-09-1", "packing-slips.pdf"))
+                .containsSubsequence("1 x", "MUG-15-W", "Printed in an earlier run", "2 x MUG-11-W, tern");
+    }
+
+    private String text(String run, String paper) throws IOException {
+        Path file = weeks.outbox().resolve(run).resolve(paper);
+        try (PDDocument document = Loader.loadPDF(file.toFile())) {
+            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
         }
     }
 
