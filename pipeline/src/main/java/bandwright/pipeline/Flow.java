@@ -6,7 +6,6 @@ import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.Split;
 import bandwright.pipeline.intake.Intake;
 import bandwright.pipeline.intake.Orders;
-import bandwright.pipeline.intake.RowSites;
 import bandwright.pipeline.ledger.Ledger;
 import bandwright.pipeline.load.Load;
 import bandwright.pipeline.load.Loading;
@@ -59,15 +58,11 @@ public final class Flow {
         ArtworkShelf shelf = ArtworkShelf.open(asked.artwork());
         Split<MatchedLine> matched = Matching.each(orders.lines(), rules, shelf);
         progress.accept(Stage.SIZE);
-        Past past = memory.past(Owing.keys(orders, rules.sites()), Counted.on(rules));
-        Owed owed = Owing.each(matched, orders, rules.sites(), past);
+        Past past = memory.past(Owing.keys(orders, rules), Counted.on(rules));
+        Owed owed = Owing.each(matched, orders, rules, past);
         Split<Unit> sized = Sizing.each(owed.lines(), rules, asked.paper(), past.ids());
         Split<Unit> allotted = Allotting.each(sized, rules, past);
-        Split<Unit> whole = WholeOrders.of(
-                allotted,
-                owed.held(),
-                new RowSites(orders.files(), rules.sites()),
-                rules.shop().incompleteOrder());
+        Split<Unit> whole = WholeOrders.of(allotted, owed.held(), orders, rules);
         progress.accept(Stage.LOAD);
         List<Load> loads = Loading.all(whole.made(), rules);
         progress.accept(Stage.TILE);

@@ -9,7 +9,7 @@ import bandwright.pipeline.intake.RowSites;
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.pipeline.past.OrderKey;
 import bandwright.pipeline.past.Past;
-import bandwright.rules.orders.Sites;
+import bandwright.rules.Rulebook;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -25,8 +25,8 @@ public final class Owing {
     private Owing() {}
 
     /** The orders that an inbox speaks of, so that somebody can look up what was made of them. */
-    public static Set<OrderKey> keys(Orders read, Sites sites) {
-        RowSites rowSites = new RowSites(read.files(), sites);
+    public static Set<OrderKey> keys(Orders read, Rulebook rules) {
+        RowSites rowSites = new RowSites(read.files(), rules.sites());
         Set<OrderKey> keys = new LinkedHashSet<>();
         read.lines().forEach(line -> keys.add(new OrderKey(line.site(), line.order())));
         read.held().forEach(held -> keys.add(new OrderKey(rowSites.of(held.row()), held.order())));
@@ -35,9 +35,9 @@ public final class Owing {
     }
 
     /** Every piece of every row ends in exactly one of the lists. */
-    public static Owed each(Split<MatchedLine> matched, Orders read, Sites sites, Past past) {
+    public static Owed each(Split<MatchedLine> matched, Orders read, Rulebook rules, Past past) {
         Owing owing = new Owing();
-        RowSites rowSites = new RowSites(read.files(), sites);
+        RowSites rowSites = new RowSites(read.files(), rules.sites());
         for (MatchedLine line : matched.made()) {
             OrderRows rows =
                     owing.at(new OrderKey(line.line().site(), line.line().order()));

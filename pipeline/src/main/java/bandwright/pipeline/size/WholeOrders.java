@@ -3,10 +3,12 @@ package bandwright.pipeline.size;
 import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.Split;
 import bandwright.pipeline.intake.OrderLine;
+import bandwright.pipeline.intake.Orders;
 import bandwright.pipeline.intake.RowSites;
 import bandwright.pipeline.past.OrderKey;
 import bandwright.pipeline.rows.From;
 import bandwright.pipeline.rows.ShelfOrder;
+import bandwright.rules.Rulebook;
 import bandwright.rules.orders.IncompleteOrder;
 import bandwright.rules.words.Words;
 import java.util.ArrayList;
@@ -31,11 +33,11 @@ public final class WholeOrders {
      *
      * @param before rows that earlier stages held
      */
-    public static Split<Unit> of(Split<Unit> sized, List<HeldRow> before, RowSites sites, IncompleteOrder rule) {
-        if (rule == IncompleteOrder.MAKE) {
+    public static Split<Unit> of(Split<Unit> sized, List<HeldRow> before, Orders read, Rulebook rules) {
+        if (rules.shop().incompleteOrder() == IncompleteOrder.MAKE) {
             return sized;
         }
-        WholeOrders orders = new WholeOrders(sites);
+        WholeOrders orders = new WholeOrders(new RowSites(read.files(), rules.sites()));
         before.forEach(orders::note);
         sized.held().forEach(orders::note);
         return orders.split(sized);
