@@ -28,6 +28,11 @@ public record Band(
         limitedBy = List.copyOf(limitedBy);
     }
 
+    /** The printed picture laid flat on a cone; empty where it is printed straight. */
+    public Optional<Sector> sector() {
+        return pattern.map(own -> Sector.of(this, own));
+    }
+
     public Length printWidth() {
         return around.plus(overlap);
     }

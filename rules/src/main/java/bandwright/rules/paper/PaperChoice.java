@@ -1,6 +1,7 @@
 package bandwright.rules.paper;
 
 import bandwright.rules.Rulebook;
+import bandwright.rules.blanks.Sector;
 import bandwright.rules.table.Names;
 import bandwright.rules.units.Length;
 import java.util.ArrayList;
@@ -41,21 +42,30 @@ public final class PaperChoice {
         return new PaperChoice(FlagLaw.of(rules.shop()), wanted, nextAfter(wanted, rules));
     }
 
-    /** What a transfer of that printed picture gets. */
+    /** What a transfer gets whose picture is printed straight. */
     public Answer forPicture(Length width, Length height) {
-        List<PaperRoom> rooms = taking(wanted, width, height);
+        return forTransfer(Footprint.straight(width, height, flag));
+    }
+
+    /** What a transfer gets whose picture is bent for a cone. */
+    public Answer forPicture(Sector sector) {
+        return forTransfer(Footprint.bent(sector, flag));
+    }
+
+    private Answer forTransfer(Footprint transfer) {
+        List<PaperRoom> rooms = taking(wanted, transfer);
         if (!rooms.isEmpty()) {
             return new Answer(rooms, false, Optional.empty());
         }
-        boolean isForAWantedRoll = rollTakes(wanted, width, height);
+        boolean isForAWantedRoll = rollTakes(wanted, transfer);
         if (isForAWantedRoll) {
             return new Answer(List.of(), true, Optional.empty());
         }
-        List<PaperRoom> others = taking(next, width, height);
+        List<PaperRoom> others = taking(next, transfer);
         if (!others.isEmpty()) {
             return new Answer(others.subList(0, 1), false, Optional.empty());
         }
-        return new Answer(List.of(), rollTakes(next, width, height), largest());
+        return new Answer(List.of(), rollTakes(next, transfer), largest());
     }
 
     /**
@@ -114,16 +124,21 @@ public final class PaperChoice {
         return 0;
     }
 
-    private List<PaperRoom> taking(List<Offer> offers, Length width, Length height) {
+    private List<PaperRoom> taking(List<Offer> offers, Footprint transfer) {
         return sheets(offers).stream()
-                .filter(room -> PaperLaw.takes(room, width, height, flag))
+                .filter(room -> PaperLaw.takes(room, transfer))
                 .toList();
     }
 
-    private boolean rollTakes(List<Offer> offers, Length width, Length height) {
+    private boolean rollTakes(List<Offer> offers, Footprint transfer) {
         return offers.stream()
                 .map(Offer::paper)
-                .anyMatch(paper -> paper.isRoll() && PaperLaw.rollTakes(paper, width, height, flag));
+                .anyMatch(paper -> paper.isRoll()
+                        && PaperLaw.rollTakes(
+                                paper,
+                                transfer.picture().width(),
+                                transfer.picture().height(),
+                                flag));
     }
 
     private static List<PaperRoom> sheets(List<Offer> offers) {

@@ -1,6 +1,7 @@
 package bandwright.rules.paper;
 
 import bandwright.rules.units.Length;
+import java.util.stream.IntStream;
 
 /**
  * Whether a transfer can lie on a paper, straight or turned by a quarter. A picture of 212.73 x 95.25 mm with a flag of
@@ -10,28 +11,16 @@ import bandwright.rules.units.Length;
 public final class PaperLaw {
     private PaperLaw() {}
 
-    /**
-     * Whether a sheet of that room takes the transfer with its flag, upright or turned.
-     *
-     * @param width of the printed picture, along the wall; the flag hangs on one of its ends
-     * @param height of the printed picture, up the wall
-     */
-    public static boolean takes(PaperRoom room, Length width, Length height, FlagLaw flag) {
-        Extent across =
-                new Extent(room.page().right(), room.inside().x(), room.inside().right());
-        Extent along =
-                new Extent(room.page().top(), room.inside().y(), room.inside().top());
-        return lies(across, along, width, height, flag) || lies(along, across, width, height, flag);
+    /** Whether a sheet of that room takes the transfer with its flag, turned by any quarter. */
+    public static boolean takes(PaperRoom room, Footprint transfer) {
+        return IntStream.range(0, 4)
+                .anyMatch(quarters -> transfer.turned(quarters).corners(room).isPresent());
     }
 
     /** Whether a roll as wide as that, which is cut where the picture ends, takes the transfer. */
     public static boolean rollTakes(Paper roll, Length width, Length height, FlagLaw flag) {
         Extent across = new Extent(roll.width(), roll.marginLeft(), roll.width().minus(roll.marginRight()));
         return across.takesEnds(width, flag) || across.takesSides(height, flag);
-    }
-
-    private static boolean lies(Extent ends, Extent sides, Length width, Length height, FlagLaw flag) {
-        return ends.takesEnds(width, flag) && sides.takesSides(height, flag);
     }
 
     /** One direction of a page: it reaches from 0 to {@code page}, ink may stand from {@code from} to {@code to}. */

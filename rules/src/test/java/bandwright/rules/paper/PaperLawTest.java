@@ -25,16 +25,16 @@ class PaperLawTest {
         "300, 10, false",
     })
     void theFlagsInkStaysInsideTheMarginsInEitherOrientation(double width, double height, boolean takes) {
-        assertThat(PaperLaw.takes(room(5), Length.mm(width), Length.mm(height), FLAG))
+        assertThat(PaperLaw.takes(room(5), Footprint.straight(Length.mm(width), Length.mm(height), FLAG)))
                 .isEqualTo(takes);
     }
 
     @Test
     void theFlagsPaperStaysOnThePage() {
         // Without margins the ink's 12 mm would fit beside 186 mm, but the flag's 16 mm of paper would not.
-        assertThat(PaperLaw.takes(room(0), Length.mm(184), Length.mm(250), FLAG))
+        assertThat(PaperLaw.takes(room(0), Footprint.straight(Length.mm(184), Length.mm(250), FLAG)))
                 .isTrue();
-        assertThat(PaperLaw.takes(room(0), Length.mm(184.1), Length.mm(250), FLAG))
+        assertThat(PaperLaw.takes(room(0), Footprint.straight(Length.mm(184.1), Length.mm(250), FLAG)))
                 .isFalse();
     }
 
@@ -42,18 +42,20 @@ class PaperLawTest {
     void theFlagMayHangOnTheEndWithTheWiderMargin() {
         Paper paper = paper(0, 10);
         // 178 + 12 = 190 of ink between 0 and 190; the paper of the flag reaches to 194 over the right margin.
-        assertThat(PaperLaw.takes(PaperRoom.of(paper, printer()), Length.mm(178), Length.mm(200), FLAG))
+        assertThat(PaperLaw.takes(
+                        PaperRoom.of(paper, printer()), Footprint.straight(Length.mm(178), Length.mm(200), FLAG)))
                 .isTrue();
         Paper turned = paper(10, 0);
-        assertThat(PaperLaw.takes(PaperRoom.of(turned, printer()), Length.mm(178), Length.mm(200), FLAG))
+        assertThat(PaperLaw.takes(
+                        PaperRoom.of(turned, printer()), Footprint.straight(Length.mm(178), Length.mm(200), FLAG)))
                 .isTrue();
     }
 
     @Test
     void aShopWithoutFlagsUsesTheWholeRoom() {
-        assertThat(PaperLaw.takes(room(5), Length.mm(190), Length.mm(290), NO_FLAG))
+        assertThat(PaperLaw.takes(room(5), Footprint.straight(Length.mm(190), Length.mm(290), NO_FLAG)))
                 .isTrue();
-        assertThat(PaperLaw.takes(room(5), Length.mm(190.1), Length.mm(290), NO_FLAG))
+        assertThat(PaperLaw.takes(room(5), Footprint.straight(Length.mm(190.1), Length.mm(290), NO_FLAG)))
                 .isFalse();
     }
 
@@ -61,8 +63,10 @@ class PaperLawTest {
     void aFlagHigherThanThePictureStillKeepsItsInkInside() {
         FlagLaw high = new FlagLaw(Length.mm(2), Length.mm(14), Length.mm(204), Length.mm(2));
         // 200 mm of ink fit up the page only, so the picture lies across it.
-        assertThat(PaperLaw.takes(room(5), Length.mm(178), Length.mm(20), high)).isTrue();
-        assertThat(PaperLaw.takes(room(5), Length.mm(179), Length.mm(20), high)).isFalse();
+        assertThat(PaperLaw.takes(room(5), Footprint.straight(Length.mm(178), Length.mm(20), high)))
+                .isTrue();
+        assertThat(PaperLaw.takes(room(5), Footprint.straight(Length.mm(179), Length.mm(20), high)))
+                .isFalse();
     }
 
     @Test
