@@ -17,6 +17,7 @@ import java.util.Optional;
  *
  * @param timeZone empty = the computer's
  * @param papers ids; the first of papers.csv where the key is empty
+ * @param warpPpi pixels an inch of a picture that is computed anew for a cone, at most
  * @param printer an id; the first of printers.csv where the key is empty
  */
 public record Shop(
@@ -30,6 +31,7 @@ public record Shop(
         LocalTime dayStarts,
         double ppiNote,
         double ppiHold,
+        double warpPpi,
         double stretchNote,
         double stretchHold,
         double cropNote,

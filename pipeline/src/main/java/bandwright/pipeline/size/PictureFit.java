@@ -13,10 +13,12 @@ import bandwright.rules.units.Length;
  * @param ppi pixels an inch as it lies, the smaller of both directions, rounded down
  * @param crop the share of the picture's area that is cut off
  * @param stretch the larger of the two scales by the smaller, less one
+ * @param widest how much wider than measured it is printed on the larger arc of a cone; 1 where it is printed straight
  */
-record PictureFit(Box place, int ppi, double crop, double stretch) {
+record PictureFit(Box place, int ppi, double crop, double stretch, double widest) {
     private static final long NANOMETRES_PER_INCH = 25_400_000;
 
+    /** In a box that is printed straight. */
     static PictureFit of(Design design, ArtworkFile artwork, Box box) {
         return switch (design.fit()) {
             case CONTAIN -> contained(artwork, box);
@@ -25,11 +27,19 @@ record PictureFit(Box place, int ppi, double crop, double stretch) {
         };
     }
 
+    /** The same on a cone, where the pixels of the box's larger arc are so many times as wide. */
+    PictureFit widened(ArtworkFile artwork, double times) {
+        double across = artwork.shownWidth()
+                * (double) NANOMETRES_PER_INCH
+                / (place.width().nanometres() * times);
+        return new PictureFit(place, Math.min(ppi, (int) across), crop, stretch, times);
+    }
+
     private static PictureFit contained(ArtworkFile artwork, Box box) {
         Sized sized = isWiderThan(box, artwork) ? byWidth(artwork, box) : byHeight(artwork, box);
         Length dx = box.width().minus(sized.width()).half();
         Length dy = box.height().minus(sized.height()).half();
-        return new PictureFit(sized.at(box.x().plus(dx), box.y().plus(dy)), sized.ppi(), 0, 0);
+        return new PictureFit(sized.at(box.x().plus(dx), box.y().plus(dy)), sized.ppi(), 0, 0, 1);
     }
 
     private static PictureFit covering(ArtworkFile artwork, Box box, double centreX, double centreY) {
@@ -39,12 +49,12 @@ record PictureFit(Box place, int ppi, double crop, double stretch) {
         Length cutBelow = cutBefore(sized.height(), box.height(), 100 - centreY);
         Box place = sized.at(box.x().minus(cutLeft), box.y().minus(cutBelow));
         double ratio = scaleRatio(artwork, box);
-        return new PictureFit(place, sized.ppi(), 1 - 1 / ratio, 0);
+        return new PictureFit(place, sized.ppi(), 1 - 1 / ratio, 0, 1);
     }
 
     private static PictureFit filling(ArtworkFile artwork, Box box) {
         int ppi = Math.min(ppi(artwork.shownWidth(), box.width()), ppi(artwork.shownHeight(), box.height()));
-        return new PictureFit(box, ppi, 0, scaleRatio(artwork, box) - 1);
+        return new PictureFit(box, ppi, 0, scaleRatio(artwork, box) - 1, 1);
     }
 
     /** What lies before a window that is centred at that percentage of the picture, then pushed inside it. */

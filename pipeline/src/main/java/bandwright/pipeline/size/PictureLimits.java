@@ -73,7 +73,8 @@ record PictureLimits(Shop shop) {
 
     /** How many pixels this picture would need on this blank for that many an inch. */
     private static String pixels(PictureFit fit, double ppi) {
-        return pixels(fit.place().width(), ppi) + " x " + pixels(fit.place().height(), ppi);
+        double most = ppi * fit.widest();
+        return pixels(fit.place().width(), most) + " x " + pixels(fit.place().height(), most);
     }
 
     private static long pixels(Length side, double ppi) {

@@ -2,6 +2,7 @@ package bandwright.pipeline.size;
 
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.rules.blanks.Band;
+import bandwright.rules.blanks.Sector;
 import bandwright.rules.designs.Design;
 import bandwright.rules.designs.Fit;
 import bandwright.rules.units.Box;
@@ -46,14 +47,27 @@ record PrintedPicture(Band band, List<Layer> layers, List<PlacedPicture> fits) {
         List<Layer> layers = new ArrayList<>();
         for (Box box : boxes) {
             ArtworkFile artwork = artworks.get(Math.min(fits.size(), artworks.size() - 1));
-            PictureFit fit = PictureFit.of(design, artwork, box);
+            PictureFit fit = fit(band, design, artwork, box);
             fits.add(new PlacedPicture(artwork, box, fit));
             if (design.fit() == Fit.CONTAIN) {
                 design.background().ifPresent(colour -> layers.add(new Layer.Fill(ground(box, band), colour)));
             }
-            layers.add(new Layer.Picture(artwork, fit.place(), shared(fit.place(), box)));
+            layers.add(new Layer.Picture(artwork, fit.place(), fit.place().shared(box)));
         }
         return new PrintedPicture(band, layers, fits);
+    }
+
+    private static PictureFit fit(Band band, Design design, ArtworkFile artwork, Box box) {
+        PictureFit flat = PictureFit.of(design, artwork, box);
+        return band.sector()
+                .map(sector -> flat.widened(
+                        artwork, largerArc(sector, box) / sector.middle().mm()))
+                .orElse(flat);
+    }
+
+    /** The radius of the box's outer edge. */
+    private static double largerArc(Sector sector, Box box) {
+        return Math.max(sector.radius(box.y().mm()), sector.radius(box.top().mm()));
     }
 
     /** The same with letters over it. */
@@ -71,7 +85,7 @@ record PrintedPicture(Band band, List<Layer> layers, List<PlacedPicture> fits) {
                 .filter(layer -> !layer.shown().right().longerThan(band.around()))
                 .flatMap(layer -> again(layer, band, printed).stream())
                 .forEach(all::add);
-        return new Transfer(printed.width(), printed.height(), all);
+        return new Transfer(printed.width(), printed.height(), all, band.sector());
     }
 
     /** A background all round goes on under the overlap in one piece: two would show a hairline where they meet. */
@@ -84,19 +98,10 @@ record PrintedPicture(Band band, List<Layer> layers, List<PlacedPicture> fits) {
     private static Optional<Layer> again(Layer layer, Band band, Box printed) {
         Box overlap = new Box(band.around(), Length.ZERO, band.overlap(), printed.height());
         Layer shifted = layer.shifted(band.around());
-        Box shows = shared(shifted.shown(), overlap);
+        Box shows = shifted.shown().shared(overlap);
         return Stream.of(shows)
                 .filter(box -> box.width().isPositive() && box.height().isPositive())
                 .map(shifted::clipped)
                 .findFirst();
-    }
-
-    /** What two boxes have in common; without width or height where they do not meet. */
-    static Box shared(Box one, Box other) {
-        Length x = one.x().atLeast(other.x());
-        Length y = one.y().atLeast(other.y());
-        Length width = one.right().atMost(other.right()).minus(x).atLeast(Length.ZERO);
-        Length height = one.top().atMost(other.top()).minus(y).atLeast(Length.ZERO);
-        return new Box(x, y, width, height);
     }
 }

@@ -55,8 +55,7 @@ final class SizeLaw {
         if (band.isEmpty()) {
             return Outcome.held(new SizeReason.BandEmpty(sku, line.source().id()));
         }
-        boolean isWarped = band.get().pattern().isPresent();
-        return isWarped ? Outcome.held(new NotYet(Later.CONE, sku)) : Outcome.made(band.get());
+        return Outcome.made(band.get());
     }
 
     private Outcome<PrintedPicture> picture(MatchedLine line, Band band) {
@@ -88,13 +87,18 @@ final class SizeLaw {
 
     private Outcome<List<PaperRoom>> rooms(MatchedLine line, PrintedPicture printed) {
         Transfer transfer = printed.transfer();
-        PaperChoice.Answer answer = papers.forPicture(transfer.width(), transfer.height());
+        PaperChoice.Answer answer = transfer.sector()
+                .map(papers::forPicture)
+                .orElseGet(() -> papers.forPicture(transfer.width(), transfer.height()));
         if (answer.isForARoll()) {
             return Outcome.held(new NotYet(Later.ROLL, line.blank().sku()));
         }
         if (answer.rooms().isEmpty()) {
             return Outcome.held(new SizeReason.TooLargeForPaper(
-                    line.blank().sku(), transfer.width().plus(flag.inkReach()), transfer.height(), answer.largest()));
+                    line.blank().sku(),
+                    needed(transfer).width(),
+                    needed(transfer).height(),
+                    answer.largest()));
         }
         Optional<Printer> byProfile = answer.rooms().stream()
                 .map(PaperRoom::printer)
@@ -103,6 +107,12 @@ final class SizeLaw {
         return byProfile.isPresent()
                 ? Outcome.held(new NotYet(Later.COLOUR_PROFILE, byProfile.get().id()))
                 : Outcome.made(answer.rooms());
+    }
+
+    /** Picture and flag. */
+    private Box needed(Transfer transfer) {
+        Box box = transfer.box();
+        return Box.of(box.width().plus(flag.inkReach()), box.height());
     }
 
     private List<Note> notes(MatchedLine line, Band band, PrintedPicture printed) {

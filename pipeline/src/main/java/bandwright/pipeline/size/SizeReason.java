@@ -202,7 +202,6 @@ public sealed interface SizeReason extends Reason {
     record NotYet(Later later, String about) implements SizeReason {
         /** What a later edition brings. */
         enum Later {
-            CONE,
             ROLL,
             COLOUR_PROFILE
         }
@@ -220,7 +219,6 @@ public sealed interface SizeReason extends Reason {
         @Override
         public String message() {
             return switch (later) {
-                case CONE -> Words.say("size.not-yet.cone", about);
                 case ROLL -> Words.say("size.not-yet.roll", about);
                 case COLOUR_PROFILE -> Words.say("size.not-yet.colour-profile", about);
             };
@@ -229,7 +227,6 @@ public sealed interface SizeReason extends Reason {
         @Override
         public String cure() {
             return switch (later) {
-                case CONE -> Words.say("size.not-yet.cone.cure");
                 case ROLL -> Words.say("size.not-yet.roll.cure");
                 case COLOUR_PROFILE -> Words.say("size.not-yet.colour-profile.cure", about);
             };

@@ -12,7 +12,7 @@ import java.util.function.LongToDoubleFunction;
  *
  * <p>Dual feasible functions: f is usable on a length C if lengths that sum to at most C have f that sum to at most 1
  * (f is here divided by f(C)). For such f across and g along, the sum of f(w) g(h) over all pieces bounds the sheets from
- * below; the identity gives the bound by areas. Families: S. Fekete, J. Schepers, "New classes of fast lower bounds for
+ * below; the identity gives the bound by areas, which is all that pictures of cones add to. Families: S. Fekete, J. Schepers, "New classes of fast lower bounds for
  * bin packing problems", Math. Programming 91 (2001); F. Clautiaux, C. Alves, J. Valerio de Carvalho, "A survey of dual-
  * feasible and superadditive functions", Annals of OR 179 (2010).
  */
@@ -26,8 +26,9 @@ final class Bound {
     private Bound() {}
 
     static int sheets(Job job) {
-        List<Kind> kinds =
-                job.kinds().stream().filter(kind -> kind.copies() > 0).toList();
+        List<Kind> kinds = job.kinds().stream()
+                .filter(kind -> kind.copies() > 0 && !kind.isBent())
+                .toList();
         Set<Long> sides = new TreeSet<>();
         for (Kind kind : kinds) {
             sides.add(kind.longSide());
@@ -35,13 +36,29 @@ final class Bound {
         }
         double[][] across = scores(functions(job.width(), sides), kinds);
         double[][] along = scores(functions(job.height(), sides), kinds);
-        double most = 0;
+        double most = byAreas(job);
         for (double[] f : across) {
             for (double[] g : along) {
                 most = Math.max(most, sum(job, kinds, f, g));
             }
         }
         return (int) Math.ceil(most - ROUNDING);
+    }
+
+    /**
+     * Pictures of cones take no rectangles, so they count by their areas only: with half a gap round them on the field,
+     * or bare on the room's inside.
+     */
+    private static double byAreas(Job job) {
+        long gap = job.nesting().gap();
+        double inside = (double) (job.width() - gap) * (job.height() - gap);
+        double withGaps = 0;
+        double bare = 0;
+        for (Kind kind : job.kinds()) {
+            withGaps += kind.area() * kind.copies();
+            bare += kind.bareArea() * kind.copies();
+        }
+        return withGaps == 0 ? 0 : Math.max(withGaps / job.area(), bare / inside);
     }
 
     /** For each function f(long side), f(short side) of every kind. */

@@ -108,21 +108,9 @@ final class Dealing {
         Length x = room.inside().x().plus(new Length(spot.x()));
         Length y = room.inside().y().plus(new Length(spot.y()));
         Box box = new Box(x, y, across, along);
-        return new Placed(
-                waiting.unit(),
-                waiting.load(),
-                box,
-                pose.rotation(),
-                pose.flagged() ? Optional.of(flag(box, pose.rotation())) : Optional.empty());
-    }
-
-    private Box flag(Box picture, Rotation turn) {
-        Span paper =
-                law.paper(turn, picture.width().nanometres(), picture.height().nanometres());
-        return new Box(
-                picture.x().plus(new Length(paper.x0())),
-                picture.y().plus(new Length(paper.y0())),
-                new Length(paper.width()),
-                new Length(paper.height()));
+        Optional<Box> flag = pose.flagged()
+                ? law.footprint(kind.pattern(), pose.rotation()).flag().map(paper -> paper.shifted(x, y))
+                : Optional.empty();
+        return new Placed(waiting.unit(), waiting.load(), box, pose.rotation(), flag);
     }
 }

@@ -3,6 +3,7 @@ package bandwright.pipeline.tile;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A sheet that is cut with scissors: pictures lie anywhere. Keeps the maximal free rectangles, which may overlap
@@ -12,15 +13,15 @@ import java.util.List;
 final class FreeBoard implements Board {
     private final Job job;
     private final Pose[][] poses;
-    private long[] fx0 = new long[64];
-    private long[] fy0 = new long[64];
-    private long[] fx1 = new long[64];
-    private long[] fy1 = new long[64];
-    private int free;
+    private final FreeRectangles free = new FreeRectangles();
+    private final Nesting nesting;
     private long[] tx0 = new long[64];
     private long[] ty0 = new long[64];
     private long[] tx1 = new long[64];
     private long[] ty1 = new long[64];
+    /** Whether a taken span stands for a part of a cone's picture, which other cones' pictures ask more exactly about. */
+    private boolean[] bent = new boolean[64];
+
     private int taken;
     private final List<Layout.Spot> spots = new ArrayList<>();
     private Rule rule = Rule.SHORT_SIDE;
@@ -34,6 +35,7 @@ final class FreeBoard implements Board {
 
     FreeBoard(Job job) {
         this.job = job;
+        this.nesting = job.nesting();
         this.poses = job.kinds().stream()
                 .map(kind -> kind.poses().toArray(new Pose[0]))
                 .toArray(Pose[][]::new);
@@ -45,8 +47,8 @@ final class FreeBoard implements Board {
         steps += 20;
         rule = newRule;
         taken = 0;
-        free = 0;
-        addFree(0, 0, job.width(), job.height());
+        free.clear();
+        free.add(0, 0, job.width(), job.height());
         spots.clear();
     }
 
@@ -57,7 +59,7 @@ final class FreeBoard implements Board {
 
     @Override
     public long steps() {
-        return steps;
+        return steps + free.steps();
     }
 
     @Override
@@ -68,12 +70,15 @@ final class FreeBoard implements Board {
         bestSecond = Long.MAX_VALUE;
         for (int p = 0; p < poses[kind].length; p++) {
             Pose pose = poses[kind][p];
-            steps += free;
-            for (int f = 0; f < free; f++) {
-                if (fx1[f] - fx0[f] >= pose.width() && fy1[f] - fy0[f] >= pose.height()) {
+            steps += free.count;
+            for (int f = 0; f < free.count; f++) {
+                if (free.fx1[f] - free.fx0[f] >= pose.width() && free.fy1[f] - free.fy0[f] >= pose.height()) {
                     tryFree(p, pose, f);
                 }
             }
+        }
+        if (job.kinds().get(kind).isBent()) {
+            tryHollows(kind);
         }
         if (bestPose < 0) {
             return false;
@@ -82,21 +87,91 @@ final class FreeBoard implements Board {
         return true;
     }
 
+    /** Places in the hollows of cones' pictures that lie here already. */
+    private void tryHollows(int kind) {
+        for (Layout.Spot spot : spots) {
+            Optional<BentShape> lying = poses[spot.kind()][spot.pose()].bent();
+            if (lying.isEmpty()) {
+                continue;
+            }
+            for (int p = 0; p < poses[kind].length; p++) {
+                Pose pose = poses[kind][p];
+                BentShape shape = pose.bent().orElseThrow();
+                for (Nesting.Offset offset : nesting.offsets(lying.get(), shape)) {
+                    long x = spot.x() + offset.dx();
+                    long y = spot.y() + offset.dy();
+                    steps += 10;
+                    if (isWithin(pose.corner(), x, y) && isFree(pose, shape, x, y)) {
+                        considerHollow(p, pose, x, y);
+                    }
+                }
+            }
+        }
+    }
+
+    private static boolean isWithin(Span corner, long x, long y) {
+        return x >= corner.x0() && x <= corner.x1() && y >= corner.y0() && y <= corner.y1();
+    }
+
+    private boolean isFree(Pose pose, BentShape shape, long x, long y) {
+        for (Layout.Spot spot : spots) {
+            Optional<BentShape> other = poses[spot.kind()][spot.pose()].bent();
+            steps += 4;
+            if (other.isPresent() && !nesting.isClear(other.get(), shape, x - spot.x(), y - spot.y())) {
+                return false;
+            }
+        }
+        for (Span span : shape.spans()) {
+            if (isTaken(span, x, y)) {
+                return false;
+            }
+        }
+        return !pose.flagged() || hit(pose, x, y) < 0;
+    }
+
+    /** Whether a part of a cone's picture would lie on anything but cones' pictures. */
+    private boolean isTaken(Span part, long x, long y) {
+        steps += taken / 4 + 1;
+        for (int t = 0; t < taken; t++) {
+            if (!bent[t]
+                    && tx0[t] < x + part.x1()
+                    && x + part.x0() < tx1[t]
+                    && ty0[t] < y + part.y1()
+                    && y + part.y0() < ty1[t]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A hollow is better than free paper, but for the rule that keeps low. */
+    private void considerHollow(int p, Pose pose, long x, long y) {
+        long first =
+                switch (rule) {
+                    case SHORT_SIDE, AREA, CONTACT -> Long.MIN_VALUE;
+                    case BOTTOM_LEFT -> y + pose.height();
+                };
+        choose(p, x, y, first, pose.flagged() ? x + y + flagOnField(pose, x, y) : x + y);
+    }
+
     private void take(int kind, Pose pose) {
         spots.add(new Layout.Spot(kind, bestPose, bestX, bestY));
-        takeSpan(bestX, bestY, bestX + pose.width(), bestY + pose.height());
+        if (pose.bent().isPresent()) {
+            pose.bent().get().spans().forEach(part -> takeSpan(part, true));
+        } else {
+            takeSpan(new Span(0, 0, pose.width(), pose.height()), false);
+        }
         if (pose.flagged()) {
-            Span flag = pose.flag();
-            takeSpan(bestX + flag.x0(), bestY + flag.y0(), bestX + flag.x1(), bestY + flag.y1());
+            takeSpan(pose.flag(), false);
         }
     }
 
     private void tryFree(int p, Pose pose, int f) {
         Span corner = pose.corner();
-        long x0 = Math.max(fx0[f], corner.x0());
-        long x1 = Math.min(fx1[f] - pose.width(), corner.x1());
-        long y0 = Math.max(fy0[f], corner.y0());
-        long y1 = Math.min(fy1[f] - pose.height(), corner.y1());
+        long x0 = Math.max(free.fx0[f], corner.x0());
+        long x1 = Math.min(free.fx1[f] - pose.width(), corner.x1());
+        long y0 = Math.max(free.fy0[f], corner.y0());
+        long y1 = Math.min(free.fy1[f] - pose.height(), corner.y1());
         if (x1 < x0 || y1 < y0) {
             return;
         }
@@ -152,13 +227,13 @@ final class FreeBoard implements Board {
     }
 
     private void consider(int p, Pose pose, int f, long x, long y) {
-        long wide = fx1[f] - fx0[f] - pose.width();
-        long high = fy1[f] - fy0[f] - pose.height();
+        long wide = free.fx1[f] - free.fx0[f] - pose.width();
+        long high = free.fy1[f] - free.fy0[f] - pose.height();
         long first =
                 switch (rule) {
                     case SHORT_SIDE -> Math.min(wide, high);
                     // Square micrometres, as square nanometres of a large sheet overflow.
-                    case AREA -> (fx1[f] - fx0[f]) / 1000 * ((fy1[f] - fy0[f]) / 1000);
+                    case AREA -> (free.fx1[f] - free.fx0[f]) / 1000 * ((free.fy1[f] - free.fy0[f]) / 1000);
                     case BOTTOM_LEFT -> y + pose.height();
                     case CONTACT -> -contact(pose, x, y);
                 };
@@ -174,7 +249,11 @@ final class FreeBoard implements Board {
         if (pose.flagged()) {
             second += flagOnField(pose, x, y);
         }
-        if (first < bestFirst || second < bestSecond) {
+        choose(p, x, y, first, second);
+    }
+
+    private void choose(int p, long x, long y, long first, long second) {
+        if (first < bestFirst || (first == bestFirst && second < bestSecond)) {
             bestFirst = first;
             bestSecond = second;
             bestPose = p;
@@ -221,115 +300,21 @@ final class FreeBoard implements Board {
         return sum;
     }
 
-    private void takeSpan(long x0, long y0, long x1, long y1) {
+    /** What lies at the chosen place, counted from there. */
+    private void takeSpan(Span part, boolean isBent) {
         if (taken == tx0.length) {
             tx0 = Arrays.copyOf(tx0, taken * 2);
             ty0 = Arrays.copyOf(ty0, taken * 2);
             tx1 = Arrays.copyOf(tx1, taken * 2);
             ty1 = Arrays.copyOf(ty1, taken * 2);
+            bent = Arrays.copyOf(bent, taken * 2);
         }
-        tx0[taken] = x0;
-        ty0[taken] = y0;
-        tx1[taken] = x1;
-        ty1[taken] = y1;
+        tx0[taken] = bestX + part.x0();
+        ty0[taken] = bestY + part.y0();
+        tx1[taken] = bestX + part.x1();
+        ty1[taken] = bestY + part.y1();
+        bent[taken] = isBent;
+        free.cut(tx0[taken], ty0[taken], tx1[taken], ty1[taken]);
         taken++;
-        split(x0, y0, x1, y1);
-    }
-
-    /** Every free rectangle that the span cuts is replaced by what is left of it on its four sides. */
-    private void split(long x0, long y0, long x1, long y1) {
-        int before = free;
-        int kept = 0;
-        int[] cut = new int[before];
-        int cuts = 0;
-        for (int f = 0; f < before; f++) {
-            if (fx0[f] < x1 && x0 < fx1[f] && fy0[f] < y1 && y0 < fy1[f]) {
-                cut[cuts++] = f;
-            }
-        }
-        if (cuts == 0) {
-            return;
-        }
-        for (int c = 0; c < cuts; c++) {
-            int f = cut[c];
-            long ax0 = fx0[f];
-            long ay0 = fy0[f];
-            long ax1 = fx1[f];
-            long ay1 = fy1[f];
-            if (ax0 < x0) {
-                addFree(ax0, ay0, x0, ay1);
-            }
-            if (x1 < ax1) {
-                addFree(x1, ay0, ax1, ay1);
-            }
-            if (ay0 < y0) {
-                addFree(ax0, ay0, ax1, y0);
-            }
-            if (y1 < ay1) {
-                addFree(ax0, y1, ax1, ay1);
-            }
-        }
-        int next = 0;
-        for (int f = 0; f < free; f++) {
-            if (next < cuts && cut[next] == f) {
-                next++;
-            } else {
-                move(f, kept++);
-            }
-        }
-        int old = kept - (free - before);
-        free = kept;
-        dropContained(old);
-    }
-
-    /** The old ones contain none of each other, and no new one contains an old one: only new ones may go. */
-    private void dropContained(int old) {
-        steps += (long) (free - old) * free / 8;
-        int kept = old;
-        for (int f = old; f < free; f++) {
-            if (!isContained(f, kept)) {
-                move(f, kept++);
-            }
-        }
-        free = kept;
-    }
-
-    private boolean isContained(int f, int kept) {
-        for (int g = 0; g < free; g++) {
-            // Between kept and f stand those that are gone already.
-            boolean stands = g < kept || g > f;
-            if (stands && contains(g, f) && (g < f || !contains(f, g))) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private boolean contains(int outer, int inner) {
-        return fx0[outer] <= fx0[inner]
-                && fy0[outer] <= fy0[inner]
-                && fx1[outer] >= fx1[inner]
-                && fy1[outer] >= fy1[inner];
-    }
-
-    private void move(int from, int to) {
-        fx0[to] = fx0[from];
-        fy0[to] = fy0[from];
-        fx1[to] = fx1[from];
-        fy1[to] = fy1[from];
-    }
-
-    private void addFree(long x0, long y0, long x1, long y1) {
-        if (free == fx0.length) {
-            fx0 = Arrays.copyOf(fx0, free * 2);
-            fy0 = Arrays.copyOf(fy0, free * 2);
-            fx1 = Arrays.copyOf(fx1, free * 2);
-            fy1 = Arrays.copyOf(fy1, free * 2);
-        }
-        fx0[free] = x0;
-        fy0[free] = y0;
-        fx1[free] = x1;
-        fy1[free] = y1;
-        free++;
     }
 }

@@ -9,10 +9,15 @@ import java.util.List;
  * @param width of the field: the room's inside plus the gap
  * @param height of the field: the room's inside plus the gap
  * @param edgeToEdge whether every cut must go edge to edge
+ * @param nesting how pictures of cones lie in each other's hollows
  */
-record Job(long width, long height, List<Kind> kinds, boolean edgeToEdge) {
+record Job(long width, long height, List<Kind> kinds, boolean edgeToEdge, Nesting nesting) {
     Job {
         kinds = List.copyOf(kinds);
+    }
+
+    Job(long width, long height, List<Kind> kinds, boolean edgeToEdge) {
+        this(width, height, kinds, edgeToEdge, new Nesting(0));
     }
 
     int pieces() {
@@ -36,8 +41,8 @@ record Job(long width, long height, List<Kind> kinds, boolean edgeToEdge) {
         List<Kind> left = new ArrayList<>();
         for (int k = 0; k < copies.length; k++) {
             Kind kind = kinds.get(k);
-            left.add(new Kind(kind.width(), kind.height(), kind.poses(), copies[k]));
+            left.add(new Kind(kind.pattern(), kind.poses(), copies[k]));
         }
-        return new Job(width, height, left, edgeToEdge);
+        return new Job(width, height, left, edgeToEdge, nesting);
     }
 }

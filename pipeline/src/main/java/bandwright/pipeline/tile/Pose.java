@@ -1,6 +1,7 @@
 package bandwright.pipeline.tile;
 
-import bandwright.rules.units.Length;
+import bandwright.rules.paper.Footprint;
+import bandwright.rules.units.Box;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,22 +20,28 @@ import java.util.Optional;
  * @param flag what the flag takes; an empty span where there is none
  * @param corner where the picture's lower-left corner may lie
  * @param foot the rectangle of picture, border and flag as one piece; it may lie anywhere on the field
+ * @param bent the shape of a cone's picture; empty where the picture is its box
  */
-record Pose(Rotation rotation, long width, long height, Span flag, Span corner, Span foot, boolean flagged) {
+record Pose(
+        Rotation rotation,
+        long width,
+        long height,
+        Span flag,
+        Span corner,
+        Span foot,
+        boolean flagged,
+        Optional<BentShape> bent) {
     /** The poses that a room takes: with a flag where any of them fits, else without. */
-    static List<Pose> of(Length width, Length height, PoseLaw law) {
-        List<Pose> poses = fitting(width, height, law);
-        return poses.isEmpty() && law.hasFlag() ? fitting(width, height, law.withoutFlag()) : poses;
+    static List<Pose> of(FlatPattern pattern, PoseLaw law) {
+        List<Pose> poses = fitting(pattern, law);
+        return poses.isEmpty() && law.hasFlag() ? fitting(pattern, law.withoutFlag()) : poses;
     }
 
-    private static List<Pose> fitting(Length width, Length height, PoseLaw law) {
-        List<Rotation> turns = law.hasFlag() ? List.of(Rotation.values()) : plainTurns(width.equals(height));
+    private static List<Pose> fitting(FlatPattern pattern, PoseLaw law) {
+        boolean isEveryTurnNew = law.hasFlag() || pattern.sector().isPresent();
+        List<Rotation> turns = isEveryTurnNew ? List.of(Rotation.values()) : plainTurns(pattern.isSquare());
         List<Pose> poses = new ArrayList<>();
-        for (Rotation turn : turns) {
-            Length across = turn.swapsSides() ? height : width;
-            Length along = turn.swapsSides() ? width : height;
-            of(turn, across.nanometres(), along.nanometres(), law).ifPresent(poses::add);
-        }
+        turns.forEach(turn -> of(pattern, turn, law).ifPresent(poses::add));
         return List.copyOf(poses);
     }
 
@@ -42,20 +49,22 @@ record Pose(Rotation rotation, long width, long height, Span flag, Span corner, 
         return square ? List.of(Rotation.R0) : List.of(Rotation.R0, Rotation.R90);
     }
 
-    private static Optional<Pose> of(Rotation turn, long across, long along, PoseLaw law) {
-        Span corner = law.corner(turn, across, along);
-        if (corner.x1() < corner.x0() || corner.y1() < corner.y0()) {
-            return Optional.empty();
-        }
-        Span flag = law.taken(turn, across, along);
-        long width = across + law.gap();
-        long height = along + law.gap();
+    private static Optional<Pose> of(FlatPattern pattern, Rotation turn, PoseLaw law) {
+        Footprint footprint = law.footprint(pattern, turn);
+        Optional<BentShape> bent = pattern.sector().map(sector -> BentShape.of(sector, turn, law.gap()));
+        return law.corner(footprint)
+                .map(corner -> of(turn, footprint.picture(), law.taken(footprint), corner, bent, law));
+    }
+
+    private static Pose of(Rotation turn, Box picture, Span flag, Span corner, Optional<BentShape> bent, PoseLaw law) {
+        long width = picture.width().nanometres() + law.gap();
+        long height = picture.height().nanometres() + law.gap();
         // A footprint that lies on the field keeps the corner within its bounds.
         Span foot = new Span(
                 Math.min(flag.x0(), -corner.x0()),
                 Math.min(flag.y0(), -corner.y0()),
                 Math.max(Math.max(width, flag.x1()), law.fieldWidth() - corner.x1()),
                 Math.max(Math.max(height, flag.y1()), law.fieldHeight() - corner.y1()));
-        return Optional.of(new Pose(turn, width, height, flag, corner, foot, law.hasFlag()));
+        return new Pose(turn, width, height, flag, corner, foot, law.hasFlag(), bent);
     }
 }

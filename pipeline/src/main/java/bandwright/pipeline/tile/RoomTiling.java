@@ -3,7 +3,6 @@ package bandwright.pipeline.tile;
 import bandwright.rules.Shop;
 import bandwright.rules.paper.Cutting;
 import bandwright.rules.paper.PaperRoom;
-import bandwright.rules.units.Box;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,9 +10,9 @@ import java.util.Map;
 
 /** Lays units on the sheets of one room. */
 record RoomTiling(PaperRoom room, Shop shop) {
-    /** Whether the room takes a picture of that size with its flag. */
-    boolean takes(Box picture) {
-        List<Pose> poses = Pose.of(picture.width(), picture.height(), law());
+    /** Whether the room takes a picture of that shape with its flag. */
+    boolean takes(FlatPattern pattern) {
+        List<Pose> poses = Pose.of(pattern, law());
         return !poses.isEmpty() && poses.get(0).flagged() == law().hasFlag();
     }
 
@@ -25,19 +24,19 @@ record RoomTiling(PaperRoom room, Shop shop) {
      * @param units in load order
      */
     Tiled sheets(List<Waiting> units) {
-        Map<Box, List<Waiting>> bySize = new LinkedHashMap<>();
+        Map<FlatPattern, List<Waiting>> byPattern = new LinkedHashMap<>();
         for (Waiting unit : units) {
-            bySize.computeIfAbsent(unit.unit().transfer().box(), size -> new ArrayList<>())
+            byPattern
+                    .computeIfAbsent(FlatPattern.of(unit.unit().transfer()), pattern -> new ArrayList<>())
                     .add(unit);
         }
         List<Kind> kinds = new ArrayList<>();
-        bySize.forEach((size, alike) -> kinds.add(
-                new Kind(size.width(), size.height(), Pose.of(size.width(), size.height(), law()), alike.size())));
+        byPattern.forEach((pattern, alike) -> kinds.add(new Kind(pattern, Pose.of(pattern, law()), alike.size())));
         boolean edgeToEdge = shop.cutting() == Cutting.TRIMMER;
-        Job job = new Job(law().fieldWidth(), law().fieldHeight(), kinds, edgeToEdge);
+        Job job = new Job(law().fieldWidth(), law().fieldHeight(), kinds, edgeToEdge, new Nesting(law().gap()));
         int atLeast = Bound.sheets(job);
         Plan plan = Search.best(job, atLeast);
-        Dealing dealing = new Dealing(room, job, law(), List.copyOf(bySize.values()));
+        Dealing dealing = new Dealing(room, job, law(), List.copyOf(byPattern.values()));
         return new Tiled(dealing.sheets(plan), atLeast);
     }
 }

@@ -76,7 +76,7 @@ public final class Tiling {
     }
 
     private boolean takes(Unit unit, PaperRoom room) {
-        return new RoomTiling(room, shop).takes(unit.transfer().box());
+        return new RoomTiling(room, shop).takes(FlatPattern.of(unit.transfer()));
     }
 
     private Tiled tile(Map<PaperRoom, List<Waiting>> byRoom) {

@@ -1,11 +1,14 @@
 package bandwright.pipeline.type;
 
+import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
+import java.awt.geom.Rectangle2D;
 import java.util.Arrays;
+import java.util.function.DoubleBinaryOperator;
 
 /** The outline of letters in millimetres, y upwards, filled where it winds. Equal letters in equal places are equal. */
 public final class Outline {
@@ -47,6 +50,18 @@ public final class Outline {
             case PathIterator.SEG_CUBICTO -> 6;
             default -> 0;
         };
+    }
+
+    /** The outline of a box. */
+    public static Outline of(Box box) {
+        Rectangle2D rectangle = new Rectangle2D.Double(
+                box.x().mm(), box.y().mm(), box.width().mm(), box.height().mm());
+        return of(rectangle, new AffineTransform());
+    }
+
+    /** The same carried through a smooth map of the plane, in millimetres; curves stay within 0.01 mm of the true ones. */
+    public Outline bent(DoubleBinaryOperator x, DoubleBinaryOperator y) {
+        return of(Curves.carried(path(), x, y), new AffineTransform());
     }
 
     /** The same further right. */

@@ -34,7 +34,6 @@ final class ReasonExamples {
     private static final Map<String, String> ABOUT = Map.of(
             "PICTURE_KIND", "TIFF",
             "PLACEMENT", "handle-left",
-            "CONE", "CONE-12-W",
             "ROLL", "STEIN-22-W",
             "COLOUR_PROFILE", "desk");
 

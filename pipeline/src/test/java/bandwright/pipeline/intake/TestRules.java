@@ -119,6 +119,7 @@ final class TestRules {
                 LocalTime.of(9, 0),
                 200,
                 100,
+                360,
                 0.03,
                 0.1,
                 0.15,

@@ -132,6 +132,7 @@ public final class SampleRules {
                 LocalTime.of(9, 0),
                 200,
                 100,
+                360,
                 0.03,
                 0.10,
                 cropNote,

@@ -120,13 +120,20 @@ class SizingTest {
         assertThat(reason.cure()).contains("STUB", "clamp");
     }
 
+    /** 276 mm at the rim, 62 mm at the foot, 101 mm high: the larger arc is 1.1725 times the one half-way up. */
     @Test
-    void aConeThatMustBeWarpedWaits() {
+    void aConesPictureIsAsFineAsOnItsLargerArc() {
         Form cone = new Form.Cone(Length.mm(276), Length.mm(62), Length.mm(101));
         shop.blanks.add(TestShop.blank("LATTE", Material.CERAMIC, cone, 0, 0, List.of(), 1));
-        Reason reason = reason(size(line("Q1", 1, "LATTE", "oven", TestShop.artwork("h.png", 2000, 900), Fit.COVER)));
-        assertThat(reason.code()).isEqualTo("not-yet");
-        assertThat(reason.message()).contains("LATTE");
+        Unit unit = made(line("Q1", 1, "LATTE", "oven", TestShop.artwork("h.png", 2000, 900), Fit.COVER))
+                .get(0);
+        // 2000 pixels on the rim's 276 mm, not on the 235.39 mm half-way up: 184 an inch, not 215.
+        assertThat(unit.ppi()).hasValue(184);
+        assertThat(unit.transfer().sector()).isPresent();
+        assertThat(unit.transfer().width()).isEqualTo(unit.band().around());
+        assertThat(unit.transfer().box().width().mm())
+                .isGreaterThan(unit.band().around().mm());
+        assertThat(unit.notes()).extracting(Note::message).anyMatch(said -> said.contains("2174 x 978 pixels"));
     }
 
     @Test

@@ -62,8 +62,10 @@ class BoundTest {
                 FlagLaw.of(TilingShop.noFlag(Length.ZERO)),
                 Length.ZERO);
         List<Kind> kinds = List.of(sizes).stream()
-                .map(size ->
-                        new Kind(size.width(), size.height(), Pose.of(size.width(), size.height(), law), size.copies()))
+                .map(size -> new Kind(
+                        FlatPattern.straight(size.width(), size.height()),
+                        Pose.of(FlatPattern.straight(size.width(), size.height()), law),
+                        size.copies()))
                 .toList();
         return new Job(law.fieldWidth(), law.fieldHeight(), kinds, false);
     }

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Published packing benchmarks as jobs without flags and gaps. The columns before bin_w name the instance; origin and
@@ -68,7 +69,7 @@ final class Instances {
             if (!w.equals(h)) {
                 addPose(poses, Rotation.R90, h.nanometres(), w.nanometres(), width, height);
             }
-            kinds.add(new Kind(w, h, poses, count));
+            kinds.add(new Kind(FlatPattern.straight(w, h), poses, count));
         });
         return new Job(width, height, kinds, edgeToEdge);
     }
@@ -76,7 +77,8 @@ final class Instances {
     private static void addPose(List<Pose> poses, Rotation turn, long across, long along, long width, long height) {
         if (across <= width && along <= height) {
             Span corner = new Span(0, 0, width - across, height - along);
-            poses.add(new Pose(turn, across, along, Span.NONE, corner, new Span(0, 0, across, along), false));
+            poses.add(new Pose(
+                    turn, across, along, Span.NONE, corner, new Span(0, 0, across, along), false, Optional.empty()));
         }
     }
 }

@@ -30,6 +30,15 @@ public record Box(Length x, Length y, Length width, Length height) {
         return new Box(x.minus(border), y.minus(border), width.plus(border.times(2)), height.plus(border.times(2)));
     }
 
+    /** What the two have in common; without width or height where they do not meet. */
+    public Box shared(Box other) {
+        Length left = x.atLeast(other.x);
+        Length low = y.atLeast(other.y);
+        Length wide = right().atMost(other.right()).minus(left).atLeast(Length.ZERO);
+        Length high = top().atMost(other.top()).minus(low).atLeast(Length.ZERO);
+        return new Box(left, low, wide, high);
+    }
+
     /** Whether the two share an area; touching edges do not. */
     public boolean overlaps(Box other) {
         return other.right().longerThan(x)

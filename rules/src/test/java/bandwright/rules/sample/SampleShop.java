@@ -38,6 +38,7 @@ public final class SampleShop {
                 LocalTime.of(9, 0),
                 200,
                 100,
+                360,
                 0.03,
                 0.10,
                 0.15,

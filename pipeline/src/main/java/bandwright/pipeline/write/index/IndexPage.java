@@ -35,7 +35,7 @@ public final class IndexPage {
     private IndexPage(Run run, Rulebook rules, Thumbnails thumbnails, Set<String> files) {
         this.run = run;
         this.rules = rules;
-        this.pictures = new Pictures(thumbnails);
+        this.pictures = new Pictures(thumbnails, rules.shop());
         Places places = new Places(run);
         ShipDates dates = ShipDates.of(run);
         this.sections = List.of(

@@ -5,6 +5,8 @@ import bandwright.pipeline.tile.Placed;
 import bandwright.pipeline.tile.Sheet;
 import bandwright.pipeline.write.thumb.Thumbnail;
 import bandwright.pipeline.write.thumb.Thumbnails;
+import bandwright.rules.Shop;
+import bandwright.rules.paper.FlagLaw;
 import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
 import java.util.HashSet;
@@ -14,9 +16,11 @@ import java.util.Set;
 /** The page's pictures: each stands in it once, in millimetres, and is shown from there as often as needed. */
 final class Pictures {
     private final Thumbnails thumbnails;
+    private final FlagLaw law;
 
-    Pictures(Thumbnails thumbnails) {
+    Pictures(Thumbnails thumbnails, Shop shop) {
         this.thumbnails = thumbnails;
+        this.law = FlagLaw.of(shop);
     }
 
     /** All pictures of these transfers, not shown here. */
@@ -51,7 +55,7 @@ final class Pictures {
 
     /** A transfer as it is seen on the blank. */
     void piece(Html html, Transfer transfer, String words) {
-        svg(html, transfer.box(), words);
+        svg(html, transfer.flat(), words);
         html.open("use", "href", "#" + id(transfer)).close("use").close("svg");
     }
 
@@ -60,11 +64,21 @@ final class Pictures {
         Box paper = sheet.room().page();
         svg(html, paper, words);
         for (Placed placed : sheet.placed()) {
-            placed.flag().ifPresent(flag -> flag(html, paper, flag, placed.load()));
-            html.open("use", "href", "#" + id(placed.unit().transfer()), "transform", asPrinted(paper, placed));
-            html.close("use");
+            placed.flag().ifPresent(flag -> flag(html, paper, flag, placed));
+            html.open("g", "transform", asPrinted(paper, placed));
+            picture(html, placed.unit().transfer());
+            html.close("g");
         }
         html.close("svg");
+    }
+
+    private void picture(Html html, Transfer transfer) {
+        String href = "#" + id(transfer);
+        if (transfer.sector().isPresent()) {
+            BentPictures.write(html, transfer, transfer.sector().get(), href);
+        } else {
+            html.open("use", "href", href).close("use");
+        }
     }
 
     private static void svg(Html html, Box box, String words) {
@@ -74,18 +88,22 @@ final class Pictures {
 
     /** SVG counts downwards from the paper's upper edge and turns clockwise; the last step named is done first. */
     private static String asPrinted(Box paper, Placed placed) {
-        Transfer transfer = placed.unit().transfer();
+        Box upright = placed.unit().transfer().box();
         return "translate(" + mm(middleX(placed.box())) + " " + mm(middleY(paper, placed.box())) + ") rotate("
                 + -placed.rotation().degrees() + ") scale(-1 1) translate("
-                + mm(transfer.width().half().negated()) + " "
-                + mm(transfer.height().half().negated()) + ")";
+                + mm(upright.width().half().negated()) + " "
+                + mm(upright.height().half().negated()) + ")";
     }
 
-    private static void flag(Html html, Box paper, Box flag, int load) {
-        String top = mm(paper.height().minus(flag.top()));
-        html.open("rect", "x", mm(flag.x()), "y", top, "width", mm(flag.width()), "height", mm(flag.height()));
-        html.close("rect");
-        html.line("text", Integer.toString(load), "x", mm(middleX(flag)), "y", mm(middleY(paper, flag)));
+    private void flag(Html html, Box paper, Box flag, Placed placed) {
+        if (placed.sector().isPresent()) {
+            BentPictures.flag(html, paper, placed.sector().get(), law);
+        } else {
+            String top = mm(paper.height().minus(flag.top()));
+            html.open("rect", "x", mm(flag.x()), "y", top, "width", mm(flag.width()), "height", mm(flag.height()));
+            html.close("rect");
+        }
+        html.line("text", Integer.toString(placed.load()), "x", mm(middleX(flag)), "y", mm(middleY(paper, flag)));
     }
 
     private static Length middleX(Box box) {

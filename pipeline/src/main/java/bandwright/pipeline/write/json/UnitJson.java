@@ -3,6 +3,7 @@ package bandwright.pipeline.write.json;
 import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.size.Note;
 import bandwright.pipeline.size.Unit;
+import bandwright.pipeline.tile.LaidSector;
 import bandwright.pipeline.tile.Placed;
 import bandwright.pipeline.tile.Sheet;
 import bandwright.pipeline.tile.Tiled;
@@ -92,5 +93,20 @@ final class UnitJson {
         json.whole("rotation", placed.rotation().degrees());
         json.flag("mirrored", spot.mirrored());
         json.whole("load", placed.load());
+        if (placed.sector().isPresent()) {
+            sector(placed.sector().get());
+        }
+    }
+
+    private void sector(LaidSector sector) throws IOException {
+        json.open("sector");
+        json.mm("apex_x_mm", sector.apexX());
+        json.mm("apex_y_mm", sector.apexY());
+        json.mm("inner_radius_mm", sector.sector().inner());
+        json.mm("outer_radius_mm", sector.sector().outer());
+        json.decimal("start_deg", sector.startDegrees());
+        json.decimal("sweep_deg", sector.sweepDegrees());
+        json.flag("rim_is_outer", sector.sector().rimIsOuter());
+        json.close();
     }
 }

@@ -48,6 +48,17 @@ public final class Canvas {
         return factor(a).factor(b).factor(c).factor(d).length(e).length(f).operator("cm");
     }
 
+    /** The same, of a map in millimetres. */
+    public Canvas concat(AffineTransform map) {
+        return concat(
+                map.getScaleX(),
+                map.getShearY(),
+                map.getShearX(),
+                map.getScaleY(),
+                Length.mm(map.getTranslateX()),
+                Length.mm(map.getTranslateY()));
+    }
+
     /** Moves the origin to the box's lower-left corner and takes its size as the unit square, as a picture wants it. */
     public Canvas stretchTo(Box box) {
         return length(box.width())
@@ -96,6 +107,15 @@ public final class Canvas {
 
     /** Letters, filled where their outline winds. */
     public Canvas fill(Outline letters) {
+        return path(letters).operator("f");
+    }
+
+    /** Nothing outside that outline is drawn from here on. */
+    public Canvas clip(Outline outline) {
+        return path(outline).operator("W n");
+    }
+
+    private Canvas path(Outline letters) {
         double[] p = new double[6];
         double x = 0;
         double y = 0;
@@ -121,7 +141,7 @@ public final class Canvas {
             x = p[0];
             y = p[1];
         }
-        return operator("f");
+        return this;
     }
 
     private Canvas mm(double mm) {

@@ -15,14 +15,11 @@ final class JpegPicture {
     static PreparedPicture of(ArtworkFile artwork, int number) throws IOException {
         try (PictureBytes bytes = PictureBytes.open(artwork.path())) {
             JpegHeader header = JpegHeader.read(bytes);
-            Optional<ByteBuffer> profile = IccProfile.find(header.profile(bytes), header.components());
-            PictureColour plain = header.components() == 1 ? new PictureColour.Grey() : new PictureColour.Srgb();
             return new PreparedPicture(
                     number,
                     header.width(),
                     header.height(),
-                    profile.<PictureColour>map(p -> new PictureColour.Profiled(p, header.components()))
-                            .orElse(plain),
+                    colour(header, bytes),
                     new PreparedPicture.Plane(
                             PictureData.whole(artwork.path()),
                             8,
@@ -30,5 +27,13 @@ final class JpegPicture {
                     List.of(),
                     Optional.empty());
         }
+    }
+
+    /** What a JPEG's numbers mean. */
+    static PictureColour colour(JpegHeader header, PictureBytes bytes) throws IOException {
+        Optional<ByteBuffer> profile = IccProfile.find(header.profile(bytes), header.components());
+        PictureColour plain = header.components() == 1 ? new PictureColour.Grey() : new PictureColour.Srgb();
+        return profile.<PictureColour>map(p -> new PictureColour.Profiled(p, header.components()))
+                .orElse(plain);
     }
 }

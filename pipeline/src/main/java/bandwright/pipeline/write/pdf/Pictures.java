@@ -39,7 +39,15 @@ public final class Pictures {
 
     /** The picture as this document has it; the same object every time. */
     public PDImageXObject of(ArtworkFile artwork) throws IOException {
-        PreparedPicture picture = prepared.get(artwork);
+        return stored(prepared.get(artwork));
+    }
+
+    /** A picture that is bent for a cone. */
+    public PDImageXObject of(Bending bending) throws IOException {
+        return stored(prepared.get(bending));
+    }
+
+    private PDImageXObject stored(PreparedPicture picture) throws IOException {
         PDImageXObject known = stored.get(picture.number());
         if (known != null) {
             return known;

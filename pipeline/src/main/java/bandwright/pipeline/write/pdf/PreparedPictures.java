@@ -1,6 +1,9 @@
 package bandwright.pipeline.write.pdf;
 
 import bandwright.pipeline.artwork.ArtworkFile;
+import bandwright.pipeline.artwork.JpegHeader;
+import bandwright.pipeline.artwork.PictureBytes;
+import bandwright.pipeline.artwork.PngHeader;
 import bandwright.rules.words.Words;
 import java.io.IOException;
 import java.io.InterruptedIOException;
@@ -8,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -28,6 +32,7 @@ public final class PreparedPictures {
     private final Path scratch;
     private final Map<Path, FutureTask<PreparedPicture>> byPath = new TreeMap<>();
     private final Map<Long, List<Path>> bySize = new TreeMap<>();
+    private final Map<Bending, FutureTask<PreparedPicture>> bent = new LinkedHashMap<>();
     private int numbers;
 
     /**
@@ -39,15 +44,21 @@ public final class PreparedPictures {
         this.scratch = scratch;
     }
 
-    /** Prepares pictures that will be needed, several at a time. */
-    public void ahead(Collection<ArtworkFile> artworks) throws IOException {
+    /** Prepares pictures that will be needed, several at a time: as they are, and bent. */
+    public void ahead(Collection<ArtworkFile> artworks, Collection<Bending> bendings) throws IOException {
         ExecutorService pool = Executors.newFixedThreadPool(THREADS);
         try {
             for (ArtworkFile artwork : artworks) {
                 pool.execute(task(artwork));
             }
+            for (Bending bending : bendings) {
+                pool.execute(task(bending));
+            }
             for (ArtworkFile artwork : artworks) {
                 get(artwork);
+            }
+            for (Bending bending : bendings) {
+                get(bending);
             }
         } finally {
             pool.shutdownNow();
@@ -55,7 +66,14 @@ public final class PreparedPictures {
     }
 
     PreparedPicture get(ArtworkFile artwork) throws IOException {
-        FutureTask<PreparedPicture> task = task(artwork);
+        return result(task(artwork), artwork);
+    }
+
+    PreparedPicture get(Bending bending) throws IOException {
+        return result(task(bending), bending.artwork());
+    }
+
+    private static PreparedPicture result(FutureTask<PreparedPicture> task, ArtworkFile artwork) throws IOException {
         task.run();
         try {
             return task.get();
@@ -64,6 +82,25 @@ public final class PreparedPictures {
             throw new InterruptedIOException(artwork.name());
         } catch (ExecutionException e) {
             throw new IOException(Words.say("artwork.unreadable-late", artwork.name()), e.getCause());
+        }
+    }
+
+    private FutureTask<PreparedPicture> task(Bending bending) {
+        return bent.computeIfAbsent(bending, any -> {
+            int number = ++numbers;
+            return new FutureTask<>(() -> BentPicture.of(bending, number, colour(bending.artwork()), scratch));
+        });
+    }
+
+    /** What the samples of an unpacked picture mean: those of a palette have become its colours. */
+    private static PictureColour colour(ArtworkFile artwork) throws IOException {
+        try (PictureBytes bytes = PictureBytes.open(artwork.path())) {
+            PictureColour colour =
+                    switch (artwork.kind()) {
+                        case JPEG -> JpegPicture.colour(JpegHeader.read(bytes), bytes);
+                        case PNG -> PngColours.of(PngHeader.read(bytes), bytes);
+                    };
+            return colour instanceof PictureColour.Palette palette ? palette.base() : colour;
         }
     }
 

@@ -1,5 +1,6 @@
 package bandwright.pipeline.write.sheets;
 
+import bandwright.pipeline.tile.LaidSector;
 import bandwright.pipeline.tile.Placed;
 import bandwright.pipeline.write.pdf.Canvas;
 import bandwright.pipeline.write.pdf.Lettering;
@@ -8,9 +9,11 @@ import bandwright.pipeline.write.pdf.OutlineFont;
 import bandwright.pipeline.write.pdf.QrMark;
 import bandwright.rules.Shop;
 import bandwright.rules.paper.FlagLaw;
+import bandwright.rules.paper.LeaningFlag;
 import bandwright.rules.paper.PaperRoom;
 import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
+import java.awt.geom.AffineTransform;
 import java.util.Optional;
 
 /**
@@ -53,6 +56,11 @@ final class Label {
 
     static void draw(Canvas canvas, Lettering lettering, Placed placed, PaperRoom room, Shop shop) {
         FlagLaw law = FlagLaw.of(shop);
+        Optional<LaidSector> sector = placed.sector();
+        if (placed.flag().isPresent() && sector.isPresent()) {
+            drawLeaning(canvas, lettering, placed, sector.get(), shop);
+            return;
+        }
         Optional<Box> ink = placed.flag().flatMap(flag -> ink(flag, law, room));
         if (ink.isEmpty()) {
             return;
@@ -69,6 +77,30 @@ final class Label {
         Length height = lies ? box.height() : box.width();
         LabelText text = LabelText.of(placed, shop.unit());
         new Label(canvas, lettering, text, width, height).drawFromCode(law.inset());
+        canvas.restore();
+    }
+
+    /** On a cone the flag leans with the picture's end; it is read along that end. */
+    private static void drawLeaning(Canvas canvas, Lettering lettering, Placed placed, LaidSector sector, Shop shop) {
+        FlagLaw law = FlagLaw.of(shop);
+        LeaningFlag flag = LeaningFlag.of(sector.sector(), law);
+        Length along = law.height().minus(law.inset().times(2));
+        Length out = law.depth().minus(law.inset().times(2));
+        if (!along.isPositive() || !out.isPositive()) {
+            return;
+        }
+        double half = along.mm() / 2;
+        double far = law.depth().mm() - law.inset().mm();
+        AffineTransform place = sector.toPaper();
+        place.concatenate(new AffineTransform(
+                flag.upX(),
+                flag.upY(),
+                -flag.outX(),
+                -flag.outY(),
+                flag.x() - half * flag.upX() + far * flag.outX(),
+                flag.y() - half * flag.upY() + far * flag.outY()));
+        canvas.save().concat(place);
+        new Label(canvas, lettering, LabelText.of(placed, shop.unit()), along, out).drawFromCode(law.inset());
         canvas.restore();
     }
 

@@ -105,6 +105,10 @@ final class Marks {
 
     void ticks(Sheet sheet) {
         for (Placed placed : sheet.placed()) {
+            if (placed.sector().isPresent()) {
+                SectorTicks.draw(canvas, placed, placed.sector().get(), shop.trimBorder(), shop.trimGap(), waste, AIR);
+                continue;
+            }
             for (Box tick : CornerTicks.of(placed.box(), shop.trimBorder(), shop.trimGap(), waste)) {
                 canvas.fill(tick);
                 waste.take(tick.grown(AIR.half()));

@@ -33,7 +33,7 @@ final class SheetWriter {
         this.run = run;
         this.shop = shop;
         this.document = document;
-        this.transfers = new Transfers(document, prepared);
+        this.transfers = new Transfers(document, prepared, shop.warpPpi());
         this.lettering = new Lettering(document);
     }
 

@@ -3,14 +3,15 @@ package bandwright.pipeline.write.sheets;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.size.Layer;
-import bandwright.pipeline.tile.Placed;
-import bandwright.pipeline.tile.Sheet;
+import bandwright.pipeline.size.Transfer;
 import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.Output;
 import bandwright.pipeline.write.SheetFile;
 import bandwright.pipeline.write.SheetFiles;
+import bandwright.pipeline.write.pdf.Bending;
 import bandwright.pipeline.write.pdf.PreparedPictures;
 import bandwright.rules.Rulebook;
+import bandwright.rules.Shop;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -32,23 +33,34 @@ public final class Sheets implements Output {
     public List<OutFile> files(Run run, Rulebook rules) {
         return SheetFiles.of(run.tiled()).files().stream()
                 .map(file -> new OutFile(file.name(), out -> {
-                    prepared.ahead(artworks(file));
+                    Needed needed = Needed.of(file, rules.shop());
+                    prepared.ahead(needed.artworks(), needed.bendings());
                     SheetWriter.write(file, run.id(), rules.shop(), prepared, out);
                 }))
                 .toList();
     }
 
-    private static Set<ArtworkFile> artworks(SheetFile file) {
-        Set<ArtworkFile> artworks = new LinkedHashSet<>();
-        for (Sheet sheet : file.sheets()) {
-            for (Placed placed : sheet.placed()) {
-                for (Layer layer : placed.unit().transfer().layers()) {
-                    if (layer instanceof Layer.Picture picture) {
-                        artworks.add(picture.artwork());
-                    }
+    /** The pictures of a file, each once. */
+    private record Needed(Set<ArtworkFile> artworks, Set<Bending> bendings) {
+        static Needed of(SheetFile file, Shop shop) {
+            Needed needed = new Needed(new LinkedHashSet<>(), new LinkedHashSet<>());
+            file.sheets().stream()
+                    .flatMap(sheet -> sheet.placed().stream())
+                    .map(placed -> placed.unit().transfer())
+                    .distinct()
+                    .forEach(transfer -> needed.add(transfer, shop));
+            return needed;
+        }
+
+        private void add(Transfer transfer, Shop shop) {
+            for (Layer layer : transfer.layers()) {
+                if (layer instanceof Layer.Picture picture) {
+                    transfer.sector()
+                            .ifPresentOrElse(
+                                    sector -> bendings.add(Bending.of(picture, sector, shop.warpPpi())),
+                                    () -> artworks.add(picture.artwork()));
                 }
             }
         }
-        return artworks;
     }
 }

@@ -3,13 +3,17 @@ package bandwright.pipeline.write.sheets;
 import bandwright.pipeline.size.Layer;
 import bandwright.pipeline.size.Transfer;
 import bandwright.pipeline.tile.Placed;
+import bandwright.pipeline.write.pdf.Bending;
+import bandwright.pipeline.write.pdf.Bent;
 import bandwright.pipeline.write.pdf.Canvas;
 import bandwright.pipeline.write.pdf.Pictures;
 import bandwright.pipeline.write.pdf.PreparedPictures;
+import bandwright.rules.blanks.Sector;
 import bandwright.rules.units.Box;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 
@@ -20,12 +24,14 @@ final class Transfers {
 
     private final PDDocument document;
     private final Pictures pictures;
+    private final double warpPpi;
     private final Map<Transfer, Stored> stored = new HashMap<>();
 
     private record Stored(String name, PDFormXObject form) {}
 
-    Transfers(PDDocument document, PreparedPictures prepared) {
+    Transfers(PDDocument document, PreparedPictures prepared, double warpPpi) {
         this.document = document;
+        this.warpPpi = warpPpi;
         this.pictures = new Pictures(document, prepared);
     }
 
@@ -57,28 +63,47 @@ final class Transfers {
         int count = 0;
         for (Layer layer : transfer.layers()) {
             if (layer instanceof Layer.Fill fill) {
-                canvas.ink(pictures.srgb(), fill.colour()).fill(fill.box());
+                canvas.ink(pictures.srgb(), fill.colour());
+                transfer.sector()
+                        .ifPresentOrElse(
+                                sector -> canvas.fill(Bent.outline(fill.box(), sector)), () -> canvas.fill(fill.box()));
             } else if (layer instanceof Layer.Picture picture) {
                 count++;
-                draw(canvas, picture, "Picture" + count);
+                draw(canvas, picture, transfer.sector(), "Picture" + count);
             } else if (layer instanceof Layer.Type type) {
-                canvas.save();
-                if (!type.clip().contains(type.ink())) {
-                    canvas.clip(type.clip());
-                }
-                canvas.ink(pictures.srgb(), type.colour()).fill(type.outline()).restore();
+                draw(canvas, type, transfer.sector());
             }
         }
         return canvas.form(document, transfer.box());
     }
 
-    private void draw(Canvas canvas, Layer.Picture picture, String name) throws IOException {
+    private void draw(Canvas canvas, Layer.Type type, Optional<Sector> sector) throws IOException {
         canvas.save();
+        if (!type.clip().contains(type.ink())) {
+            clip(canvas, type.clip(), sector);
+        }
+        canvas.ink(pictures.srgb(), type.colour());
+        canvas.fill(sector.map(bent -> Bent.outline(type.outline(), bent)).orElse(type.outline()))
+                .restore();
+    }
+
+    private void draw(Canvas canvas, Layer.Picture picture, Optional<Sector> sector, String name) throws IOException {
+        canvas.save();
+        if (sector.isPresent()) {
+            Bending bending = Bending.of(picture, sector.get(), warpPpi);
+            clip(canvas, bending.shown(), sector);
+            canvas.stretchTo(bending.box()).draw(name, pictures.of(bending)).restore();
+            return;
+        }
         if (!picture.clip().contains(picture.place())) {
             canvas.clip(picture.clip());
         }
         canvas.stretchTo(picture.place());
         canvas.concatUnits(picture.artwork().orientation().toShown());
         canvas.draw(name, pictures.of(picture.artwork())).restore();
+    }
+
+    private static void clip(Canvas canvas, Box box, Optional<Sector> sector) {
+        sector.ifPresentOrElse(bent -> canvas.clip(Bent.outline(box, bent)), () -> canvas.clip(box));
     }
 }

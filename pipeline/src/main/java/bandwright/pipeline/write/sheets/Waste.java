@@ -6,7 +6,9 @@ import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -16,6 +18,7 @@ import java.util.Optional;
 final class Waste {
     private final Box inside;
     private final List<Box> taken = new ArrayList<>();
+    private final Map<Placed, List<Box>> pictures = new IdentityHashMap<>();
 
     Waste(Box inside) {
         this.inside = inside;
@@ -24,7 +27,11 @@ final class Waste {
     static Waste of(Sheet sheet, Length border, Length gap) {
         Waste waste = new Waste(sheet.room().inside());
         for (Placed placed : sheet.placed()) {
-            waste.take(placed.box().grown(border.atLeast(gap)));
+            List<Box> kept = placed.covers().stream()
+                    .map(box -> box.grown(border.atLeast(gap)))
+                    .toList();
+            waste.pictures.put(placed, kept);
+            kept.forEach(waste::take);
             placed.flag().ifPresent(waste::take);
         }
         return waste;
@@ -36,6 +43,17 @@ final class Waste {
 
     boolean isFree(Box box) {
         return inside.contains(box) && taken.stream().noneMatch(box::overlaps);
+    }
+
+    /** Whether nothing else is in the way of a mark that keeps the gap from its own picture. */
+    boolean isFreeBeside(Placed own, Box box) {
+        List<Box> picture = pictures.getOrDefault(own, List.of());
+        return inside.contains(box)
+                && taken.stream().noneMatch(other -> other.overlaps(box) && !isOneOf(other, picture));
+    }
+
+    private static boolean isOneOf(Box box, List<Box> boxes) {
+        return boxes.stream().anyMatch(one -> one == box);
     }
 
     Box inside() {

@@ -62,7 +62,7 @@ class PicturesTest {
             all.add(((Found.Picture) found).artwork());
         }
         PreparedPictures prepared = new PreparedPictures(home.resolve("scratch"));
-        prepared.ahead(all);
+        prepared.ahead(all, List.of());
         try (PDDocument document = new PDDocument()) {
             document.setDocumentId(1L);
             Pictures pictures = new Pictures(document, prepared);

@@ -1,5 +1,6 @@
 package bandwright.pipeline.write.sheets.check;
 
+import bandwright.pipeline.size.Transfer;
 import bandwright.pipeline.tile.Placed;
 import bandwright.pipeline.tile.Sheet;
 import bandwright.rules.paper.MirrorBy;
@@ -59,7 +60,7 @@ final class DrawnPage {
             AffineTransform upright = new AffineTransform(paperToPixels);
             upright.concatenate(uprightToPaper(placed));
             g.setTransform(upright);
-            if (ExpectedTransfer.draw(g, placed.unit().transfer(), artworks)) {
+            if (draw(g, placed, artworks)) {
                 comparable.add(placed);
             }
         }
@@ -68,6 +69,13 @@ final class DrawnPage {
                 .filter(placed ->
                         !Likeness.of(drawn, expected, pixels(placed.box())).isAlike())
                 .toList();
+    }
+
+    private static boolean draw(Graphics2D g, Placed placed, Artworks artworks) throws IOException {
+        Transfer transfer = placed.unit().transfer();
+        return transfer.sector().isPresent()
+                ? BentTransfer.draw(g, transfer, transfer.sector().get(), artworks, DENSITY)
+                : ExpectedTransfer.draw(g, transfer, artworks);
     }
 
     /** Flipped about its own middle, turned counter-clockwise about it, and brought to the middle of its place. */

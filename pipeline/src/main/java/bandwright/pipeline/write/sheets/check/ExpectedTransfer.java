@@ -14,7 +14,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.Optional;
 
-/** A transfer drawn from its artwork files, upright, one unit a millimetre, y upwards. */
+/** A transfer drawn flat from its artwork files, upright, one unit a millimetre, y upwards. */
 final class ExpectedTransfer {
     private ExpectedTransfer() {}
 
@@ -22,7 +22,7 @@ final class ExpectedTransfer {
     static boolean draw(Graphics2D g, Transfer transfer, Artworks artworks) throws IOException {
         Shape all = g.getClip();
         AffineTransform upright = g.getTransform();
-        g.clip(rectangle(transfer.box()));
+        g.clip(rectangle(transfer.flat()));
         boolean complete = true;
         for (Layer layer : transfer.layers()) {
             if (layer instanceof Layer.Fill fill) {

@@ -1,0 +1,201 @@
+package bandwright.pipeline.write.pdf;
+
+import bandwright.pipeline.artwork.ArtworkFile;
+import bandwright.pipeline.write.pdf.PreparedPicture.Packing;
+import bandwright.pipeline.write.pdf.PreparedPicture.Plane;
+import bandwright.rules.blanks.Sector;
+import bandwright.rules.units.Box;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.NoninvertibleTransformException;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Computes a bent picture: for each of its pixels the place in the flat band, by the sector's inverse, and the colour of
+ * the artwork there. Its edges are not smoothed: whoever draws it cuts it along the true curve, so its pixels go on a
+ * little beyond.
+ */
+final class BentPicture {
+    /** Places are computed this many pixels apart, and straight between: on a cup that is off by 0.001 mm. */
+    private static final int KNOT = 16;
+
+    /** How many pixels go on beyond the edge. */
+    private static final int BEYOND = 3;
+
+    /** Up to so many pixels of the artwork a pixel it is taken as no finer. */
+    private static final double NO_FINER = 1.15;
+
+    private final Bending asked;
+    private final SourcePixels source;
+    private final Resampling resampling;
+    private final AffineTransform flatToSource;
+    private final boolean isFiner;
+    private final double left;
+    private final double top;
+    private final Box shown;
+    private final double beyond;
+    private final int width;
+    private double[] knots;
+    private double[] knotsBelow;
+
+    private BentPicture(Bending asked, SourcePixels source, double finer) {
+        this.asked = asked;
+        this.source = source;
+        this.resampling = new Resampling(source);
+        this.flatToSource = flatToSource(asked, source);
+        this.isFiner = finer > NO_FINER;
+        this.left = asked.box().x().mm();
+        this.top = asked.box().top().mm();
+        this.shown = asked.shown();
+        this.beyond = BEYOND / asked.perMm();
+        this.width = asked.width();
+        this.knots = new double[4 * (width / KNOT + 2)];
+        this.knotsBelow = new double[knots.length];
+    }
+
+    /** @param scratch a folder for what is packed */
+    static PreparedPicture of(Bending asked, int number, PictureColour colour, Path scratch) throws IOException {
+        double finer = pixelsAPixel(asked);
+        int step = (int) Math.max(1, Math.floor(finer));
+        SourcePixels source = SourcePixels.read(asked.artwork(), step);
+        return new BentPicture(asked, source, finer / source.step()).packed(number, colour, scratch);
+    }
+
+    /** How many of the artwork's pixels lie in one of the bent picture's, where they lie closest. */
+    private static double pixelsAPixel(Bending asked) {
+        ArtworkFile artwork = asked.artwork();
+        Sector sector = asked.sector();
+        double largest = Math.max(
+                sector.radius(asked.shown().y().mm()),
+                sector.radius(asked.shown().top().mm()));
+        double across = artwork.shownWidth()
+                / asked.place().width().mm()
+                * sector.middle().mm()
+                / largest;
+        double up = artwork.shownHeight() / asked.place().height().mm();
+        return Math.min(across, up) / asked.perMm();
+    }
+
+    private static AffineTransform flatToSource(Bending asked, SourcePixels source) {
+        Box place = asked.place();
+        AffineTransform to = AffineTransform.getTranslateInstance(0, source.height());
+        to.scale(source.width(), -source.height());
+        try {
+            to.concatenate(asked.artwork().orientation().toShown().createInverse());
+        } catch (NoninvertibleTransformException e) {
+            throw new IllegalStateException(e); // turns and flips can be undone
+        }
+        to.scale(1 / place.width().mm(), 1 / place.height().mm());
+        to.translate(-place.x().mm(), -place.y().mm());
+        return to;
+    }
+
+    private PreparedPicture packed(int number, PictureColour colour, Path scratch) throws IOException {
+        int channels = source.isGrey() ? 1 : 3;
+        try (Repacked colours = Repacked.ofColour(scratch.resolve("bent-" + number + ".colour"));
+                Repacked alphas = Repacked.ofAlpha(scratch.resolve("bent-" + number + ".alpha"))) {
+            PngRows colourRows = new PngRows(colours, width, channels);
+            PngRows alphaRows = new PngRows(alphas, width, 1);
+            int[] row = new int[width];
+            place(knots, 0);
+            for (int j = 0; j < asked.height(); j++) {
+                place(knotsBelow, j + 1);
+                row(row);
+                colourRows.write(row, 16);
+                if (source.hasAlpha()) {
+                    alphaRows.write(row, 24);
+                }
+                double[] free = knots;
+                knots = knotsBelow;
+                knotsBelow = free;
+            }
+            Optional<Plane> mask = source.hasAlpha()
+                    ? Optional.of(new Plane(alphas.finished(), 8, new Packing.PngRows(1)))
+                    : Optional.empty();
+            Plane plane = new Plane(colours.finished(), 8, new Packing.PngRows(channels));
+            return new PreparedPicture(number, width, asked.height(), colour, plane, List.of(), mask);
+        }
+    }
+
+    /** For every knot of a row: its place in the artwork's pixels, then in the flat band. */
+    private void place(double[] into, int j) {
+        double y = top - (j + 0.5) / asked.perMm();
+        double[] at = new double[2];
+        for (int k = 0; 4 * k < into.length; k++) {
+            double x = left + (k * KNOT + 0.5) / asked.perMm();
+            at[0] = asked.sector().u(x, y);
+            at[1] = asked.sector().v(x, y);
+            into[4 * k + 2] = at[0];
+            into[4 * k + 3] = at[1];
+            flatToSource.transform(at, 0, at, 0, 1);
+            into[4 * k] = at[0];
+            into[4 * k + 1] = at[1];
+        }
+    }
+
+    private void row(int[] row) {
+        for (int i = 0; i < width; i++) {
+            int k = i / KNOT * 4;
+            double part = i % KNOT / (double) KNOT;
+            double u = between(knots, k + 2, part);
+            double v = between(knots, k + 3, part);
+            row[i] = isNearShown(u, v) ? colour(k, part) : 0xFF_FFFF;
+        }
+    }
+
+    private boolean isNearShown(double u, double v) {
+        return u > shown.x().mm() - beyond
+                && u < shown.right().mm() + beyond
+                && v > shown.y().mm() - beyond
+                && v < shown.top().mm() + beyond;
+    }
+
+    private int colour(int k, double part) {
+        double x = between(knots, k, part);
+        double y = between(knots, k + 1, part);
+        if (!isFiner) {
+            return resampling.sharp(x, y);
+        }
+        double dxi = (knots[k + 4] - knots[k]) / KNOT;
+        double dyi = (knots[k + 5] - knots[k + 1]) / KNOT;
+        return resampling.mean(x, y, dxi, dyi, knotsBelow[k] - knots[k], knotsBelow[k + 1] - knots[k + 1]);
+    }
+
+    private static double between(double[] knots, int at, double part) {
+        return knots[at] + (knots[at + 4] - knots[at]) * part;
+    }
+
+    /** Rows of 8-bit samples with PNG filters. */
+    private static final class PngRows {
+        private final Repacked out;
+        private final int channels;
+        private byte[] plain;
+        private byte[] above;
+        private final byte[] filtered;
+
+        PngRows(Repacked out, int width, int channels) {
+            this.out = out;
+            this.channels = channels;
+            this.plain = new byte[1 + width * channels];
+            this.above = new byte[plain.length];
+            this.filtered = new byte[plain.length];
+        }
+
+        /** @param shift where the first channel stands in a pixel; the others follow below */
+        void write(int[] row, int shift) throws IOException {
+            int at = 1;
+            for (int pixel : row) {
+                for (int c = 0; c < channels; c++) {
+                    plain[at++] = (byte) (pixel >> (shift - 8 * c));
+                }
+            }
+            PngFilter.apply(plain, above, channels, filtered);
+            out.write(filtered);
+            byte[] free = above;
+            above = plain;
+            plain = free;
+        }
+    }
+}

@@ -1,0 +1,153 @@
+package bandwright.pipeline.write.pdf;
+
+import bandwright.pipeline.artwork.ArtworkFile;
+import bandwright.rules.words.Words;
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBuffer;
+import java.awt.image.IndexColorModel;
+import java.awt.image.Raster;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.util.Iterator;
+import java.util.Locale;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
+import javax.imageio.ImageReader;
+import javax.imageio.stream.ImageInputStream;
+import javax.imageio.stream.MemoryCacheImageInputStream;
+
+/**
+ * A picture's stored pixels, unpacked: alpha, red, green and blue of 8 bits each, not multiplied, in the colour space of
+ * the file. Grey stands in all three colours.
+ *
+ * @param step how many stored pixels one of these stands for, each way
+ */
+record SourcePixels(int width, int height, int step, boolean isGrey, boolean hasAlpha, int[] argb) {
+    /** Of a picture with more pixels every second, third ... is read, or a small computer's memory would not do. */
+    private static final long MOST_PIXELS = 24_000_000;
+
+    /**
+     * Unpacks a file.
+     *
+     * @param step so many pixels each way become one, their mean
+     */
+    static SourcePixels read(ArtworkFile artwork, int step) throws IOException {
+        Iterator<ImageReader> readers =
+                ImageIO.getImageReadersByFormatName(artwork.kind().name().toLowerCase(Locale.ROOT));
+        ImageReader reader = readers.next();
+        try (InputStream file = Files.newInputStream(artwork.path());
+                ImageInputStream in = new MemoryCacheImageInputStream(file)) {
+            reader.setInput(in, true, true);
+            int skip = skip(artwork, step);
+            ImageReadParam param = reader.getDefaultReadParam();
+            param.setSourceSubsampling(skip, skip, skip / 2, skip / 2);
+            BufferedImage image = reader.read(0, param);
+            return unpacked(image, skip).averaged(Math.max(1, step / skip));
+        } catch (RuntimeException e) {
+            // A stranger's bytes in a decoder: whatever it throws, the file is what can't be read.
+            throw new IOException(Words.say("artwork.unreadable-late", artwork.name()), e);
+        } finally {
+            reader.dispose();
+        }
+    }
+
+    private static int skip(ArtworkFile artwork, int step) {
+        long pixels = (long) artwork.pixelWidth() * artwork.pixelHeight();
+        int skip = 1;
+        while (pixels / skip / skip > MOST_PIXELS && skip < step) {
+            skip++;
+        }
+        return skip;
+    }
+
+    private static SourcePixels unpacked(BufferedImage image, int step) {
+        int width = image.getWidth();
+        int height = image.getHeight();
+        boolean isPalette = image.getColorModel() instanceof IndexColorModel;
+        int bands = isPalette ? 3 : image.getRaster().getNumBands();
+        boolean hasAlpha = image.getColorModel().hasAlpha();
+        int[] argb = new int[width * height];
+        for (int y = 0; y < height; y++) {
+            if (isPalette) {
+                image.getRGB(0, y, width, 1, argb, y * width, width);
+            } else {
+                row(image.getRaster(), y, bands, argb);
+            }
+        }
+        return new SourcePixels(width, height, step, bands < 3, hasAlpha, argb);
+    }
+
+    private static void row(Raster raster, int y, int bands, int[] argb) {
+        int width = raster.getWidth();
+        int at = y * width;
+        boolean isWide = raster.getTransferType() == DataBuffer.TYPE_USHORT;
+        boolean isBytes = raster.getTransferType() == DataBuffer.TYPE_BYTE
+                && raster.getSampleModel().getSampleSize(0) == 8;
+        if (!isBytes) {
+            int[] samples = raster.getPixels(0, y, width, 1, (int[]) null);
+            int most = isWide ? 65_535 : (1 << raster.getSampleModel().getSampleSize(0)) - 1;
+            byte[] bytes = new byte[samples.length];
+            for (int i = 0; i < bytes.length; i++) {
+                bytes[i] = (byte) ((samples[i] * 255L + most / 2) / most);
+            }
+            pack(bytes, bands, argb, at, width);
+            return;
+        }
+        pack((byte[]) raster.getDataElements(0, y, width, 1, null), bands, argb, at, width);
+    }
+
+    private static void pack(byte[] samples, int bands, int[] argb, int at, int width) {
+        boolean hasAlpha = bands == 2 || bands == 4;
+        for (int x = 0, s = 0; x < width; x++, s += bands) {
+            int first = samples[s] & 255;
+            int second = bands < 3 ? first : samples[s + 1] & 255;
+            int third = bands < 3 ? first : samples[s + 2] & 255;
+            int alpha = hasAlpha ? samples[s + bands - 1] & 255 : 255;
+            argb[at + x] = alpha << 24 | first << 16 | second << 8 | third;
+        }
+    }
+
+    /** The mean of every so many pixels each way, colours weighed by how opaque they are. */
+    private SourcePixels averaged(int by) {
+        if (by == 1) {
+            return this;
+        }
+        int across = (width + by - 1) / by;
+        int down = (height + by - 1) / by;
+        int[] means = new int[across * down];
+        for (int y = 0; y < down; y++) {
+            for (int x = 0; x < across; x++) {
+                means[y * across + x] = mean(x * by, y * by, by);
+            }
+        }
+        return new SourcePixels(across, down, step * by, isGrey, hasAlpha, means);
+    }
+
+    private int mean(int left, int top, int by) {
+        long alpha = 0;
+        long red = 0;
+        long green = 0;
+        long blue = 0;
+        int right = Math.min(width, left + by);
+        int bottom = Math.min(height, top + by);
+        for (int y = top; y < bottom; y++) {
+            for (int x = left; x < right; x++) {
+                int pixel = argb[y * width + x];
+                int opacity = pixel >>> 24;
+                alpha += opacity;
+                red += (long) opacity * (pixel >> 16 & 255);
+                green += (long) opacity * (pixel >> 8 & 255);
+                blue += (long) opacity * (pixel & 255);
+            }
+        }
+        if (alpha == 0) {
+            return argb[top * width + left] & 0xFF_FFFF;
+        }
+        long count = (long) (right - left) * (bottom - top);
+        return (int) ((alpha + count / 2) / count) << 24
+                | (int) ((red + alpha / 2) / alpha) << 16
+                | (int) ((green + alpha / 2) / alpha) << 8
+                | (int) ((blue + alpha / 2) / alpha);
+    }
+}
