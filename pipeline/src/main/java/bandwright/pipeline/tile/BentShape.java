@@ -16,6 +16,9 @@ final class BentShape {
     /** How far the polygon stands out of the sector at most, in millimetres. */
     private static final double STANDS_OUT = 0.08;
 
+    /** Edges that touch along their length can't be told from shapes that lie on each other; in millimetres. */
+    private static final double LEAST_GAP = 0.001;
+
     private final double[] xs;
     private final double[] ys;
     private final List<Span> spans;
@@ -102,9 +105,10 @@ final class BentShape {
      * Whether the two keep a gap.
      *
      * @param dx from this one's lower-left corner to the other's, in millimetres
-     * @param gap in millimetres
+     * @param wanted the gap in millimetres
      */
-    boolean isClearOf(BentShape other, double dx, double dy, double gap) {
+    boolean isClearOf(BentShape other, double dx, double dy, double wanted) {
+        double gap = Math.max(wanted, LEAST_GAP);
         boolean boxesApart =
                 dx >= width + gap || dy >= height + gap || -dx >= other.width + gap || -dy >= other.height + gap;
         if (boxesApart) {

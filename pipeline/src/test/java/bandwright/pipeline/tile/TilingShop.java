@@ -88,7 +88,10 @@ final class TilingShop {
     }
 
     static Unit unit(String id, Box size, List<PaperRoom> rooms) {
-        Transfer transfer = new Transfer(size.width(), size.height(), List.of());
+        return unit(id, new Transfer(size.width(), size.height(), List.of()), rooms);
+    }
+
+    static Unit unit(String id, Transfer transfer, List<PaperRoom> rooms) {
         return new Unit(
                 id,
                 LINE,

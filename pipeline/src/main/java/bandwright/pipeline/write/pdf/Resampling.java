@@ -36,13 +36,13 @@ final class Resampling {
     int sharp(double x, double y) {
         int px = (int) Math.floor((x - 0.5) * PHASES);
         int py = (int) Math.floor((y - 0.5) * PHASES);
-        int[] across = CUBIC[px & PHASES - 1];
-        int[] down = CUBIC[py & PHASES - 1];
+        int[] across = CUBIC[px & (PHASES - 1)];
+        int[] down = CUBIC[py & (PHASES - 1)];
         clear();
         for (int j = 0; j < 4; j++) {
-            int row = clamp((py >> 8) + j - 1, pixels.height()) * pixels.width();
+            int row = clamp((py >> 8) + j - 1, pixels.height());
             for (int i = 0; i < 4; i++) {
-                add(pixels.argb()[row + clamp((px >> 8) + i - 1, pixels.width())], across[i] * down[j] >> 8);
+                add(pixels.at(clamp((px >> 8) + i - 1, pixels.width()), row), (across[i] * down[j]) >> 8);
             }
         }
         return mixed(ONE * (ONE >> 8));
@@ -66,17 +66,16 @@ final class Resampling {
     private void addBetween(double x, double y) {
         int px = (int) Math.floor((x - 0.5) * PHASES);
         int py = (int) Math.floor((y - 0.5) * PHASES);
-        int fx = px & PHASES - 1;
-        int fy = py & PHASES - 1;
+        int fx = px & (PHASES - 1);
+        int fy = py & (PHASES - 1);
         int left = clamp(px >> 8, pixels.width());
         int right = clamp((px >> 8) + 1, pixels.width());
-        int top = clamp(py >> 8, pixels.height()) * pixels.width();
-        int bottom = clamp((py >> 8) + 1, pixels.height()) * pixels.width();
-        int[] argb = pixels.argb();
-        add(argb[top + left], (PHASES - fx) * (PHASES - fy));
-        add(argb[top + right], fx * (PHASES - fy));
-        add(argb[bottom + left], (PHASES - fx) * fy);
-        add(argb[bottom + right], fx * fy);
+        int top = clamp(py >> 8, pixels.height());
+        int bottom = clamp((py >> 8) + 1, pixels.height());
+        add(pixels.at(left, top), (PHASES - fx) * (PHASES - fy));
+        add(pixels.at(right, top), fx * (PHASES - fy));
+        add(pixels.at(left, bottom), (PHASES - fx) * fy);
+        add(pixels.at(right, bottom), fx * fy);
     }
 
     private static int clamp(int at, int length) {

@@ -20,12 +20,26 @@ import javax.imageio.stream.MemoryCacheImageInputStream;
 /**
  * A picture's stored pixels, unpacked: alpha, red, green and blue of 8 bits each, not multiplied, in the colour space of
  * the file. Grey stands in all three colours.
- *
- * @param step how many stored pixels one of these stands for, each way
  */
-record SourcePixels(int width, int height, int step, boolean isGrey, boolean hasAlpha, int[] argb) {
+final class SourcePixels {
     /** Of a picture with more pixels every second, third ... is read, or a small computer's memory would not do. */
     private static final long MOST_PIXELS = 24_000_000;
+
+    private final int width;
+    private final int height;
+    private final int step;
+    private final boolean isGrey;
+    private final boolean hasAlpha;
+    private final int[] argb;
+
+    private SourcePixels(int width, int height, int step, boolean isGrey, boolean hasAlpha, int[] argb) {
+        this.width = width;
+        this.height = height;
+        this.step = step;
+        this.isGrey = isGrey;
+        this.hasAlpha = hasAlpha;
+        this.argb = argb;
+    }
 
     /**
      * Unpacks a file.
@@ -50,6 +64,32 @@ record SourcePixels(int width, int height, int step, boolean isGrey, boolean has
         } finally {
             reader.dispose();
         }
+    }
+
+    int width() {
+        return width;
+    }
+
+    int height() {
+        return height;
+    }
+
+    /** How many stored pixels one of these stands for, each way. */
+    int step() {
+        return step;
+    }
+
+    boolean isGrey() {
+        return isGrey;
+    }
+
+    boolean hasAlpha() {
+        return hasAlpha;
+    }
+
+    /** The pixel in column x of row y. */
+    int at(int x, int y) {
+        return argb[y * width + x];
     }
 
     private static int skip(ArtworkFile artwork, int step) {
