@@ -138,7 +138,7 @@ final class ShopKeys {
                 cell("day_starts").clock().orElse(LocalTime.of(9, 0)),
                 number("ppi_note", 200),
                 number("ppi_hold", 100),
-                cell("warp_ppi").number("", 50, 2400).orElse(360.0),
+                cell("warp_ppi").number("", 50, 2400).orElse(300.0),
                 share("stretch_note", NO_LIMIT, 0.03),
                 share("stretch_hold", NO_LIMIT, 0.10),
                 share("crop_note", NO_LIMIT, 0.15),

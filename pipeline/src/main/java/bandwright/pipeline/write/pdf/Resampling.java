@@ -4,6 +4,8 @@ package bandwright.pipeline.write.pdf;
  * One pixel's colour between the pixels of a picture. Where the picture is no finer than what is asked, by the cubic of
  * E. Catmull and R. Rom ("A class of local interpolating splines", 1974), which keeps edges; where it is finer, by the
  * mean of four straight interpolations within the pixel. Beyond the picture's edge its edge goes on.
+ *
+ * <p>Sums are kept in local variables and whole numbers, which the launcher's quick compiler keeps in registers.
  */
 final class Resampling {
     private static final int PHASES = 256;
@@ -11,13 +13,15 @@ final class Resampling {
     private static final int[][] CUBIC = cubic();
 
     private final SourcePixels pixels;
-    private int alpha;
-    private int red;
-    private int green;
-    private int blue;
+    private final int width;
+    private final int height;
+    private final int[] xs = new int[4];
+    private final int[] ys = new int[4];
 
     Resampling(SourcePixels pixels) {
         this.pixels = pixels;
+        this.width = pixels.width();
+        this.height = pixels.height();
     }
 
     private static int[][] cubic() {
@@ -36,16 +40,59 @@ final class Resampling {
     int sharp(double x, double y) {
         int px = (int) Math.floor((x - 0.5) * PHASES);
         int py = (int) Math.floor((y - 0.5) * PHASES);
+        for (int i = 0; i < 4; i++) {
+            xs[i] = clamp((px >> 8) + i - 1, width);
+            ys[i] = clamp((py >> 8) + i - 1, height) * width;
+        }
         int[] across = CUBIC[px & (PHASES - 1)];
         int[] down = CUBIC[py & (PHASES - 1)];
-        clear();
+        return pixels.hasAlpha() ? sharpWithAlpha(across, down) : sharpOpaque(across, down);
+    }
+
+    private int sharpOpaque(int[] across, int[] down) {
+        int red = 0;
+        int green = 0;
+        int blue = 0;
         for (int j = 0; j < 4; j++) {
-            int row = clamp((py >> 8) + j - 1, pixels.height());
+            int a = pixels.at(ys[j] + xs[0]);
+            int b = pixels.at(ys[j] + xs[1]);
+            int c = pixels.at(ys[j] + xs[2]);
+            int d = pixels.at(ys[j] + xs[3]);
+            int w0 = across[0];
+            int w1 = across[1];
+            int w2 = across[2];
+            int w3 = across[3];
+            red += down[j]
+                    * (((a >> 16 & 255) * w0 + (b >> 16 & 255) * w1 + (c >> 16 & 255) * w2 + (d >> 16 & 255) * w3)
+                            >> 8);
+            green += down[j]
+                    * (((a >> 8 & 255) * w0 + (b >> 8 & 255) * w1 + (c >> 8 & 255) * w2 + (d >> 8 & 255) * w3) >> 8);
+            blue += down[j] * (((a & 255) * w0 + (b & 255) * w1 + (c & 255) * w2 + (d & 255) * w3) >> 8);
+        }
+        // The weights across sum to 2^12, less the eight bits shifted out; those down to 2^12.
+        return 0xFF << 24 | eightBits(red, 16) << 16 | eightBits(green, 16) << 8 | eightBits(blue, 16);
+    }
+
+    private int sharpWithAlpha(int[] across, int[] down) {
+        int alpha = 0;
+        int red = 0;
+        int green = 0;
+        int blue = 0;
+        for (int j = 0; j < 4; j++) {
             for (int i = 0; i < 4; i++) {
-                add(pixels.at(clamp((px >> 8) + i - 1, pixels.width()), row), (across[i] * down[j]) >> 8);
+                int pixel = pixels.at(ys[j] + xs[i]);
+                int weight = ((across[i] * down[j]) >> 8) * (pixel >>> 24) / 255;
+                alpha += weight;
+                red += weight * (pixel >> 16 & 255);
+                green += weight * (pixel >> 8 & 255);
+                blue += weight * (pixel & 255);
             }
         }
-        return mixed(ONE * (ONE >> 8));
+        return mixed(alpha, red, green, blue, ONE * (ONE >> 8));
+    }
+
+    private static int eightBits(int sum, int shift) {
+        return Math.max(0, Math.min(255, (sum + (1 << (shift - 1))) >> shift));
     }
 
     /**
@@ -54,58 +101,47 @@ final class Resampling {
      * @param dxi how far the next pixel to the right lies in the picture; the others likewise, j = the next one below
      */
     int mean(double x, double y, double dxi, double dyi, double dxj, double dyj) {
-        clear();
+        int alpha = 0;
+        int red = 0;
+        int green = 0;
+        int blue = 0;
+        boolean hasAlpha = pixels.hasAlpha();
         for (int q = 0; q < 4; q++) {
             double i = (q & 1) == 0 ? -0.25 : 0.25;
             double j = (q & 2) == 0 ? -0.25 : 0.25;
-            addBetween(x + i * dxi + j * dxj, y + i * dyi + j * dyj);
+            int px = (int) Math.floor((x + i * dxi + j * dxj - 0.5) * PHASES);
+            int py = (int) Math.floor((y + i * dyi + j * dyj - 0.5) * PHASES);
+            int fx = px & (PHASES - 1);
+            int fy = py & (PHASES - 1);
+            for (int k = 0; k < 4; k++) {
+                int column = clamp((px >> 8) + (k & 1), width);
+                int row = clamp((py >> 8) + (k >> 1), height);
+                int pixel = pixels.at(row * width + column);
+                int weight = ((k & 1) == 0 ? PHASES - fx : fx) * ((k & 2) == 0 ? PHASES - fy : fy);
+                weight = hasAlpha ? weight * (pixel >>> 24) / 255 : weight;
+                alpha += weight;
+                red += weight * (pixel >> 16 & 255);
+                green += weight * (pixel >> 8 & 255);
+                blue += weight * (pixel & 255);
+            }
         }
-        return mixed(4 * PHASES * PHASES);
-    }
-
-    private void addBetween(double x, double y) {
-        int px = (int) Math.floor((x - 0.5) * PHASES);
-        int py = (int) Math.floor((y - 0.5) * PHASES);
-        int fx = px & (PHASES - 1);
-        int fy = py & (PHASES - 1);
-        int left = clamp(px >> 8, pixels.width());
-        int right = clamp((px >> 8) + 1, pixels.width());
-        int top = clamp(py >> 8, pixels.height());
-        int bottom = clamp((py >> 8) + 1, pixels.height());
-        add(pixels.at(left, top), (PHASES - fx) * (PHASES - fy));
-        add(pixels.at(right, top), fx * (PHASES - fy));
-        add(pixels.at(left, bottom), (PHASES - fx) * fy);
-        add(pixels.at(right, bottom), fx * fy);
+        return mixed(alpha, red, green, blue, 4 * PHASES * PHASES);
     }
 
     private static int clamp(int at, int length) {
         return Math.max(0, Math.min(length - 1, at));
     }
 
-    private void clear() {
-        alpha = 0;
-        red = 0;
-        green = 0;
-        blue = 0;
-    }
-
-    private void add(int pixel, int weight) {
-        int opaque = pixels.hasAlpha() ? weight * (pixel >>> 24) / 255 : weight;
-        alpha += opaque;
-        red += opaque * (pixel >> 16 & 255);
-        green += opaque * (pixel >> 8 & 255);
-        blue += opaque * (pixel & 255);
-    }
-
-    private int mixed(int whole) {
+    /** Sums of colours that were weighed by how opaque they are. */
+    private static int mixed(int alpha, int red, int green, int blue, int whole) {
         if (alpha <= 0) {
             return 0;
         }
         int opacity = (int) Math.min(255, (alpha * 255L + whole / 2) / whole);
-        return opacity << 24 | channel(red) << 16 | channel(green) << 8 | channel(blue);
+        return opacity << 24 | channel(red, alpha) << 16 | channel(green, alpha) << 8 | channel(blue, alpha);
     }
 
-    private int channel(int sum) {
+    private static int channel(int sum, int alpha) {
         return Math.max(0, Math.min(255, (sum + alpha / 2) / alpha));
     }
 }

@@ -87,9 +87,9 @@ final class SourcePixels {
         return hasAlpha;
     }
 
-    /** The pixel in column x of row y. */
-    int at(int x, int y) {
-        return argb[y * width + x];
+    /** The pixel of that number, row by row. */
+    int at(int number) {
+        return argb[number];
     }
 
     private static int skip(ArtworkFile artwork, int step) {
