@@ -6,10 +6,10 @@ import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * The paper of a sheet that is thrown away: inside the margins, outside every cut line and flag, and no nearer to a
@@ -18,7 +18,8 @@ import java.util.Optional;
 final class Waste {
     private final Box inside;
     private final List<Box> taken = new ArrayList<>();
-    private final Map<Placed, List<Box>> pictures = new IdentityHashMap<>();
+    /** What is kept free round each unit's picture. */
+    private final Map<String, List<Box>> pictures = new TreeMap<>();
 
     Waste(Box inside) {
         this.inside = inside;
@@ -30,7 +31,7 @@ final class Waste {
             List<Box> kept = placed.covers().stream()
                     .map(box -> box.grown(border.atLeast(gap)))
                     .toList();
-            waste.pictures.put(placed, kept);
+            waste.pictures.put(placed.unit().id(), kept);
             kept.forEach(waste::take);
             placed.flag().ifPresent(waste::take);
         }
@@ -47,13 +48,9 @@ final class Waste {
 
     /** Whether nothing else is in the way of a mark that keeps the gap from its own picture. */
     boolean isFreeBeside(Placed own, Box box) {
-        List<Box> picture = pictures.getOrDefault(own, List.of());
+        List<Box> picture = pictures.getOrDefault(own.unit().id(), List.of());
         return inside.contains(box)
-                && taken.stream().noneMatch(other -> other.overlaps(box) && !isOneOf(other, picture));
-    }
-
-    private static boolean isOneOf(Box box, List<Box> boxes) {
-        return boxes.stream().anyMatch(one -> one == box);
+                && taken.stream().noneMatch(other -> other.overlaps(box) && !picture.contains(other));
     }
 
     Box inside() {
