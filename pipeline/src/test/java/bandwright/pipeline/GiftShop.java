@@ -178,7 +178,7 @@ public final class GiftShop {
                         CLAMP,
                         setting(),
                         Design.ofArtwork("tern.jpg"),
-                        artwork,
+                        List.of(artwork),
                         Piece.alike(line.quantity(), line.wording().columns())),
                 piece,
                 line.wording().columns(),

@@ -7,7 +7,6 @@ import bandwright.pipeline.held.Outcome;
 import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.intake.listing.Item;
 import bandwright.pipeline.match.MatchReason.NotYet;
-import bandwright.pipeline.match.MatchReason.NotYet.Later;
 import bandwright.rules.Rulebook;
 import bandwright.rules.blanks.Blank;
 import bandwright.rules.designs.Design;
@@ -55,32 +54,41 @@ final class DesignMatch {
         return isFileName ? shelf.findForOrder(line.order(), line.line()) : Optional.empty();
     }
 
-    /** The order's picture, placed as the design says; without a design it covers the band all round. */
+    /**
+     * The order's picture, placed as the design says, on both sides of a two-sided one; without a design it covers the
+     * band all round.
+     */
     private Outcome<Picked> withOwnPicture(List<Design> variants, ArtworkFile file, Blank blank, HeatSource source) {
         if (variants.isEmpty()) {
             return Outcome.made(new Picked(Design.ofArtwork(file.name()), file));
         }
-        List<Picked> known = found(pictures(variants));
+        List<Picked> known = found(pictures(variants, blank));
         Design design = known.isEmpty()
                 ? variants.get(0)
                 : Variants.nearest(known, blank, source).design();
-        return sound(new Picked(design, file), blank);
+        return Outcome.made(new Picked(design, file));
     }
 
     private Outcome<Picked> ofDesign(List<Design> variants, Blank blank, HeatSource source) {
-        List<Outcome<Picked>> pictures = pictures(variants);
+        List<Outcome<Picked>> pictures = pictures(variants, blank);
         // Without the size of a missing picture nobody can say whether its variant was the nearest.
         Optional<Outcome<Picked>> held = pictures.stream()
                 .filter(picture -> picture instanceof Outcome.Held<Picked>)
                 .findFirst();
-        return held.orElseGet(() -> sound(Variants.nearest(found(pictures), blank, source), blank));
+        return held.orElseGet(() -> Outcome.made(Variants.nearest(found(pictures), blank, source)));
     }
 
-    private List<Outcome<Picked>> pictures(List<Design> variants) {
-        return variants.stream()
-                .map(variant -> picture(shelf.find(variant.artwork()), variant.name())
-                        .then(file -> Outcome.made(new Picked(variant, file))))
-                .toList();
+    private List<Outcome<Picked>> pictures(List<Design> variants, Blank blank) {
+        return variants.stream().map(variant -> pictures(variant, blank)).toList();
+    }
+
+    private Outcome<Picked> pictures(Design design, Blank blank) {
+        Outcome<ArtworkFile> first = picture(shelf.find(design.artwork()), design.name());
+        if (!hasTwoPictures(design, blank)) {
+            return first.then(file -> Outcome.made(new Picked(design, file)));
+        }
+        return first.then(left -> picture(shelf.find(design.artwork2().orElseThrow()), design.name())
+                .then(right -> Outcome.made(new Picked(design, List.of(left, right)))));
     }
 
     private static List<Picked> found(List<Outcome<Picked>> pictures) {
@@ -114,22 +122,14 @@ final class DesignMatch {
             return Outcome.held(new MatchReason.ArtworkUnreadable(refused.name(), refused.flaw()));
         }
         if (found instanceof Found.NotYet later) {
-            return Outcome.held(new NotYet(Later.PICTURE_KIND, later.kind()));
+            return Outcome.held(new NotYet(later.kind()));
         }
         Found.Missing missing = (Found.Missing) found;
         Optional<String> near = missing.nearest().stream().findFirst();
         return Outcome.held(new MatchReason.ArtworkMissing(design, missing.asked(), near));
     }
 
-    /** The pick, unless its design asks for what is not made yet. */
-    private Outcome<Picked> sound(Picked picked, Blank blank) {
-        Design design = picked.design();
-        if (hasTwoPictures(design, blank)) {
-            return Outcome.held(new NotYet(Later.PLACEMENT, design.placement().word()));
-        }
-        return Outcome.made(picked);
-    }
-
+    /** On a flat every placement is the whole flat, and only the first picture is printed. */
     private static boolean hasTwoPictures(Design design, Blank blank) {
         boolean isTwoSided =
                 design.placement() == Placement.TWO_SIDED && !blank.form().isFlat();

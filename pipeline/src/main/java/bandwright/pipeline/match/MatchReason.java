@@ -201,14 +201,8 @@ public sealed interface MatchReason extends Reason {
         }
     }
 
-    /** Something that is understood but not made yet; it is never printed without it. */
-    record NotYet(Later later, String about) implements MatchReason {
-        /** What a later edition brings. */
-        enum Later {
-            PICTURE_KIND,
-            PLACEMENT
-        }
-
+    /** A picture of a kind that is known but not printed yet; no row is ever printed without it. */
+    record NotYet(String kind) implements MatchReason {
         @Override
         public String code() {
             return "not-yet";
@@ -221,18 +215,12 @@ public sealed interface MatchReason extends Reason {
 
         @Override
         public String message() {
-            return switch (later) {
-                case PICTURE_KIND -> Words.say("match.not-yet.picture-kind", Quoted.of(about));
-                case PLACEMENT -> Words.say("match.not-yet.placement", Quoted.of(about));
-            };
+            return Words.say("match.not-yet.picture-kind", Quoted.of(kind));
         }
 
         @Override
         public String cure() {
-            return switch (later) {
-                case PICTURE_KIND -> Words.say("match.not-yet.picture-kind.cure");
-                case PLACEMENT -> Words.say("match.not-yet.placement.cure");
-            };
+            return Words.say("match.not-yet.picture-kind.cure");
         }
     }
 }

@@ -12,6 +12,7 @@ import java.util.List;
  * One item of an order line with everything that it names found in the rulebook and on the artwork shelf. A row that
  * orders a set is several of them.
  *
+ * @param artworks the pictures that the design places, the left one first; one that is placed twice stands here once
  * @param pieces those of the line's pieces that are of this item
  */
 public record MatchedLine(
@@ -20,23 +21,19 @@ public record MatchedLine(
         HeatSource source,
         PressSetting setting,
         Design design,
-        ArtworkFile artwork,
+        List<ArtworkFile> artworks,
         List<Piece> pieces) {
     public MatchedLine {
+        artworks = List.copyOf(artworks);
         pieces = List.copyOf(pieces);
     }
 
     MatchedLine with(List<Piece> others) {
-        return new MatchedLine(line, blank, source, setting, design, artwork, others);
-    }
-
-    /** The pictures that the design places, the left one first. */
-    public List<ArtworkFile> artworks() {
-        return List.of(artwork);
+        return new MatchedLine(line, blank, source, setting, design, artworks, others);
     }
 
     /** The same with another number of its line. */
     public MatchedLine numbered(String number) {
-        return new MatchedLine(line.numbered(number), blank, source, setting, design, artwork, pieces);
+        return new MatchedLine(line.numbered(number), blank, source, setting, design, artworks, pieces);
     }
 }

@@ -83,7 +83,7 @@ public final class Matching {
                                 chosen.source(),
                                 chosen.setting(),
                                 picked.design(),
-                                picked.artwork(),
+                                picked.artworks(),
                                 List.of())))));
     }
 

@@ -2,12 +2,15 @@ package bandwright.pipeline.match;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.artwork.ArtworkShelf;
 import bandwright.pipeline.held.HeldRow;
+import bandwright.pipeline.held.Reason;
 import bandwright.pipeline.held.Split;
 import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.shop.SampleBlank;
 import bandwright.rules.blanks.Material;
+import bandwright.rules.designs.Design;
 import bandwright.rules.designs.Fit;
 import bandwright.rules.designs.Placement;
 import bandwright.rules.heat.Allowed;
@@ -45,7 +48,7 @@ class MatchingTest {
         assertThat(matched.source().id()).isEqualTo("clamp");
         assertThat(matched.setting().timeSeconds()).isEqualTo(180);
         assertThat(matched.design().name()).isEqualTo("heron");
-        assertThat(matched.artwork().name()).isEqualTo("heron.png");
+        assertThat(matched.artworks().get(0).name()).isEqualTo("heron.png");
     }
 
     @ParameterizedTest
@@ -84,7 +87,7 @@ class MatchingTest {
         MatchedLine matched = made(TestShop.line("Q1042", "MUG", "tides.png", 1));
         assertThat(matched.design().fit()).isEqualTo(Fit.COVER);
         assertThat(matched.design().placement()).isEqualTo(Placement.ALL_ROUND);
-        assertThat(matched.artwork().name()).isEqualTo("tides.png");
+        assertThat(matched.artworks().get(0).name()).isEqualTo("tides.png");
     }
 
     @Test
@@ -98,7 +101,7 @@ class MatchingTest {
     void theOrdersOwnPictureBeatsTheDesignsButIsPlacedLikeIt() throws IOException {
         picture("orders/Q1042.png", 50, 50);
         MatchedLine matched = made(TestShop.line("Q1042", "MUG", "tide table", 1));
-        assertThat(matched.artwork().name()).isEqualTo("orders/Q1042.png");
+        assertThat(matched.artworks().get(0).name()).isEqualTo("orders/Q1042.png");
         assertThat(matched.design().fit()).isEqualTo(Fit.CONTAIN);
     }
 
@@ -107,7 +110,7 @@ class MatchingTest {
     void theOrdersOwnPictureNeedsNoDesign(String design) throws IOException {
         picture("orders/Q1042-1.png", 50, 50);
         MatchedLine matched = made(TestShop.line("Q1042", "MUG", design, 1));
-        assertThat(matched.artwork().name()).isEqualTo("orders/Q1042-1.png");
+        assertThat(matched.artworks().get(0).name()).isEqualTo("orders/Q1042-1.png");
         assertThat(matched.design().fit()).isEqualTo(Fit.COVER);
     }
 
@@ -117,7 +120,7 @@ class MatchingTest {
         picture("orders/Q1042.png", 50, 50);
         MatchedLine matched = made(TestShop.line("Q1042", "MUG", "lamp", 1));
         assertThat(matched.design().name()).isEqualTo("lamp");
-        assertThat(matched.artwork().name()).isEqualTo("orders/Q1042.png");
+        assertThat(matched.artworks().get(0).name()).isEqualTo("orders/Q1042.png");
     }
 
     @ParameterizedTest
@@ -133,7 +136,10 @@ class MatchingTest {
         for (String file : List.of("choir-tall.png", "choir-wide.png", "choir-square.png")) {
             shop.designs.add(TestShop.design("choir", file, Fit.COVER));
         }
-        assertThat(made(TestShop.line("Q1042", sku, "choir", 1)).artwork().name())
+        assertThat(made(TestShop.line("Q1042", sku, "choir", 1))
+                        .artworks()
+                        .get(0)
+                        .name())
                 .isEqualTo(expected);
     }
 
@@ -146,7 +152,10 @@ class MatchingTest {
         for (String file : List.of("choir-wide.png", "choir-square.png")) {
             shop.designs.add(TestShop.design("choir", file, Fit.COVER));
         }
-        assertThat(made(TestShop.line("Q1042", "BLED", "choir", 1)).artwork().name())
+        assertThat(made(TestShop.line("Q1042", "BLED", "choir", 1))
+                        .artworks()
+                        .get(0)
+                        .name())
                 .isEqualTo("choir-square.png");
     }
 
@@ -198,6 +207,44 @@ class MatchingTest {
         shop.designs.add(TestShop.design("tern", "heron.png", Fit.COVER, placement, 50, 50, Optional.empty()));
         assertThat(made(TestShop.line("Q1042", sku, "tern", 1)).design().placement())
                 .isEqualTo(placement);
+    }
+
+    @Test
+    void aTwoSidedDesignBringsBothPicturesTheLeftOneFirst() throws IOException {
+        shop.designs.add(twoSided("heron.png", "tides.png"));
+        assertThat(made(TestShop.line("Q1042", "MUG", "pair", 1)).artworks())
+                .extracting(ArtworkFile::name)
+                .containsExactly("heron.png", "tides.png");
+    }
+
+    @Test
+    void onAFlatOnlyTheFirstPictureIsPrinted() throws IOException {
+        shop.designs.add(twoSided("heron.png", "tides.png"));
+        assertThat(made(TestShop.line("Q1042", "COASTER", "pair", 1)).artworks())
+                .extracting(ArtworkFile::name)
+                .containsExactly("heron.png");
+    }
+
+    @Test
+    void aMissingSecondPictureIsHeldByItsName() throws IOException {
+        shop.designs.add(twoSided("heron.png", "puffins.png"));
+        Reason reason = held(TestShop.line("Q1042", "MUG", "pair", 1)).reason();
+        assertThat(reason.code()).isEqualTo("artwork-missing");
+        assertThat(reason.message() + reason.cure()).contains("puffins.png");
+    }
+
+    @Test
+    void theOrdersOwnPictureStandsOnBothSides() throws IOException {
+        shop.designs.add(twoSided("heron.png", "tides.png"));
+        picture("orders/Q1042.png", 50, 50);
+        assertThat(made(TestShop.line("Q1042", "MUG", "pair", 1)).artworks())
+                .extracting(ArtworkFile::name)
+                .containsExactly("orders/Q1042.png");
+    }
+
+    private static Design twoSided(String left, String right) {
+        Optional<String> second = Optional.of(right);
+        return new Design("pair", left, second, Placement.TWO_SIDED, Fit.COVER, 50, 50, Optional.empty(), "");
     }
 
     @Test

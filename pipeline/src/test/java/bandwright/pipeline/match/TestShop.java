@@ -131,7 +131,7 @@ public final class TestShop {
                 source(source),
                 setting(sku, source),
                 design,
-                artwork,
+                List.of(artwork),
                 Piece.alike(line.quantity(), new TreeMap<>()));
     }
 

@@ -136,6 +136,12 @@ final class TilingShop {
         Blank blank = SampleBlank.cylinder("MUG", 260, 101).blank();
         ArtworkFile artwork = SampleUnit.artwork("tern.jpg", 100, 100);
         return new MatchedLine(
-                line, blank, CLAMP, SETTING, Design.ofArtwork("tern.jpg"), artwork, Piece.alike(1, new TreeMap<>()));
+                line,
+                blank,
+                CLAMP,
+                SETTING,
+                Design.ofArtwork("tern.jpg"),
+                List.of(artwork),
+                Piece.alike(1, new TreeMap<>()));
     }
 }

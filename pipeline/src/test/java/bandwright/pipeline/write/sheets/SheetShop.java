@@ -125,7 +125,7 @@ public final class SheetShop {
                 clamp(),
                 setting(),
                 Design.ofArtwork(design),
-                artwork,
+                List.of(artwork),
                 Piece.alike(1, new TreeMap<>()));
     }
 
