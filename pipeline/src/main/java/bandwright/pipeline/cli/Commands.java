@@ -16,6 +16,12 @@ record Commands(Terminal terminal) implements IFactory {
         if (kind == FindCommand.class) {
             return kind.cast(new FindCommand(terminal));
         }
+        if (kind == BandCommand.class) {
+            return kind.cast(new BandCommand(terminal));
+        }
+        if (kind == CheckCommand.class) {
+            return kind.cast(new CheckCommand(terminal));
+        }
         if (kind == DayText.class) {
             return kind.cast(new DayText());
         }

@@ -18,7 +18,14 @@ import picocli.CommandLine.Spec;
 /** The command line: parses, calls the flow, prints, and says by its exit code how it went. */
 @Command(
         name = "bandwright",
-        subcommands = {RunCommand.class, SpoiledCommand.class, FindCommand.class, GenerateCompletion.class},
+        subcommands = {
+            RunCommand.class,
+            CheckCommand.class,
+            BandCommand.class,
+            SpoiledCommand.class,
+            FindCommand.class,
+            GenerateCompletion.class
+        },
         mixinStandardHelpOptions = true,
         version = "bandwright 0.1.0")
 public final class Main implements Runnable {

@@ -14,7 +14,6 @@ import bandwright.rules.paper.Paper;
 import bandwright.rules.table.Nearest;
 import bandwright.rules.words.Words;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -137,16 +136,8 @@ final class RunCommand implements Callable<Integer> {
         return date != null ? date : LocalDate.now(rules.shop().timeZone().orElseGet(ZoneId::systemDefault));
     }
 
-    /** The artwork folder beside the orders, unless another is named. */
     private Path artworkFolder() {
-        if (artwork != null) {
-            return artwork;
-        }
-        Path first = inbox.get(0);
-        Path folder = Files.isDirectory(first)
-                ? first
-                : Optional.ofNullable(first.toAbsolutePath().getParent()).orElse(first);
-        return folder.resolve("artwork");
+        return new ArtworkFolder(artwork, inbox).path();
     }
 
     private Optional<String> paperOf(Rulebook rules) {

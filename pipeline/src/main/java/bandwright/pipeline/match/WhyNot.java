@@ -11,10 +11,11 @@ import java.math.RoundingMode;
 import java.util.Optional;
 
 /** What speaks against a heat source, in words: "glass must not go into a mug press". */
-final class WhyNot {
+public final class WhyNot {
     private WhyNot() {}
 
-    static String of(Why why, Blank blank, HeatSource source) {
+    /** One clause, without a full stop. */
+    public static String of(Why why, Blank blank, HeatSource source) {
         String kind = source.kind().word();
         String material = blank.material().word();
         return switch (why) {

@@ -61,12 +61,23 @@ final class ProductTable {
 
     ProductTable(List<Product> products, Sites sites) {
         this.sites = sites;
+        byProduct.putAll(grouped(products));
+    }
+
+    private static Map<String, List<Group>> grouped(List<Product> products) {
         Map<Key, List<Product>> groups = new LinkedHashMap<>();
         products.forEach(product -> groups.computeIfAbsent(Key.of(product), any -> new ArrayList<>())
                 .add(product));
+        Map<String, List<Group>> byProduct = new LinkedHashMap<>();
         groups.forEach((key, rows) -> byProduct
                 .computeIfAbsent(key.product(), any -> new ArrayList<>())
                 .add(new Group(rows)));
+        return byProduct;
+    }
+
+    /** The rows of each listing, those with equal keys together. */
+    static List<List<Group>> byListing(List<Product> products) {
+        return List.copyOf(grouped(products).values());
     }
 
     private static String decoded(String text) {
