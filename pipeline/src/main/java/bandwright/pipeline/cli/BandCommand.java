@@ -41,7 +41,7 @@ final class BandCommand implements Callable<Integer> {
             Rulebook rules = Rulebook.read(Optional.ofNullable(rulesFolder));
             Optional<Blank> blank = rules.blanks().find(sku);
             if (blank.isEmpty()) {
-                terminal.complain(unknown(rules));
+                terminal.complain(unknown(sku, rules));
                 return ExitCode.WRONG_USAGE;
             }
             say(blank.get(), rules);
@@ -53,7 +53,8 @@ final class BandCommand implements Callable<Integer> {
         }
     }
 
-    private String unknown(Rulebook rules) {
+    /** That no blank goes by that name, with the nearest one. */
+    static String unknown(String sku, Rulebook rules) {
         List<String> skus = rules.blanks().list().stream().map(Blank::sku).toList();
         return Nearest.of(sku, skus)
                 .map(near -> Words.say("cli.no-such-blank-near", sku, near))

@@ -22,6 +22,12 @@ record Commands(Terminal terminal) implements IFactory {
         if (kind == CheckCommand.class) {
             return kind.cast(new CheckCommand(terminal));
         }
+        if (kind == StripCommand.class) {
+            return kind.cast(new StripCommand(terminal));
+        }
+        if (kind == RulerCommand.class) {
+            return kind.cast(new RulerCommand(terminal));
+        }
         if (kind == DayText.class) {
             return kind.cast(new DayText());
         }

@@ -22,6 +22,8 @@ import picocli.CommandLine.Spec;
             RunCommand.class,
             CheckCommand.class,
             BandCommand.class,
+            StripCommand.class,
+            RulerCommand.class,
             SpoiledCommand.class,
             FindCommand.class,
             GenerateCompletion.class

@@ -21,13 +21,15 @@ public final class Faces {
 
     private record Wrapped(Text text, Length width) {}
 
-    Faces(PDDocument document) {
+    /** The fonts of one document. */
+    public Faces(PDDocument document) {
         plain = EmbeddedFont.plain(document);
         bold = EmbeddedFont.bold(document);
         wide = EmbeddedFont.wide(document);
     }
 
-    Length width(String text, Style style) {
+    /** How wide one line is. */
+    public Length width(String text, Style style) {
         Length width = Length.ZERO;
         for (Run run : runs(text, style)) {
             width = width.plus(style.size().times(run.font.widthShare(run.text)));
@@ -36,7 +38,7 @@ public final class Faces {
     }
 
     /** Sets one line whose baseline begins at (x, y). */
-    void set(Canvas canvas, String text, Style style, Length x, Length y) {
+    public void set(Canvas canvas, String text, Style style, Length x, Length y) {
         canvas.black(style.darkness());
         Length at = x;
         for (Run run : runs(text, style)) {
@@ -46,7 +48,7 @@ public final class Faces {
     }
 
     /** Embeds what was set; after the last line. */
-    void finish() throws IOException {
+    public void finish() throws IOException {
         plain.finish();
         bold.finish();
         wide.finish();
@@ -56,7 +58,7 @@ public final class Faces {
     private record Run(EmbeddedFont font, String text) {}
 
     /** The lines of a text at a width; what was asked for of late is remembered, as it is measured before it is drawn. */
-    List<String> lines(Text text, Length width) {
+    public List<String> lines(Text text, Length width) {
         if (wrapped.size() > REMEMBERED) {
             wrapped.clear();
         }

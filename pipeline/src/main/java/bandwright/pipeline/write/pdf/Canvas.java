@@ -110,6 +110,11 @@ public final class Canvas {
         return path(letters).operator("f");
     }
 
+    /** A line of that width along an outline. */
+    public Canvas stroke(Outline outline, Length width) {
+        return length(width).operator("w").path(outline).operator("S");
+    }
+
     /** Nothing outside that outline is drawn from here on. */
     public Canvas clip(Outline outline) {
         return path(outline).operator("W n");

@@ -50,6 +50,11 @@ public final class PdfFile {
         return document;
     }
 
+    /** Whether a document was written here. */
+    public static boolean isOwn(PDDocument document) {
+        return PRODUCER.equals(document.getDocumentInformation().getProducer());
+    }
+
     private static PDViewerPreferences trueSize() {
         PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
         preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
