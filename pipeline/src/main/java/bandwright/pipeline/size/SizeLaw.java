@@ -90,9 +90,6 @@ final class SizeLaw {
         PaperChoice.Answer answer = transfer.sector()
                 .map(papers::forPicture)
                 .orElseGet(() -> papers.forPicture(transfer.width(), transfer.height()));
-        if (answer.isForARoll()) {
-            return Outcome.held(new NotYet(Later.ROLL, line.blank().sku()));
-        }
         if (answer.rooms().isEmpty()) {
             return Outcome.held(new SizeReason.TooLargeForPaper(
                     line.blank().sku(),

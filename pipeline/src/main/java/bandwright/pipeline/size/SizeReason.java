@@ -202,7 +202,6 @@ public sealed interface SizeReason extends Reason {
     record NotYet(Later later, String about) implements SizeReason {
         /** What a later edition brings. */
         enum Later {
-            ROLL,
             COLOUR_PROFILE
         }
 
@@ -219,7 +218,6 @@ public sealed interface SizeReason extends Reason {
         @Override
         public String message() {
             return switch (later) {
-                case ROLL -> Words.say("size.not-yet.roll", about);
                 case COLOUR_PROFILE -> Words.say("size.not-yet.colour-profile", about);
             };
         }
@@ -227,7 +225,6 @@ public sealed interface SizeReason extends Reason {
         @Override
         public String cure() {
             return switch (later) {
-                case ROLL -> Words.say("size.not-yet.roll.cure");
                 case COLOUR_PROFILE -> Words.say("size.not-yet.colour-profile.cure", about);
             };
         }

@@ -37,6 +37,9 @@ record RoomTiling(PaperRoom room, Shop shop) {
         int atLeast = Bound.sheets(job);
         Plan plan = Search.best(job, atLeast);
         Dealing dealing = new Dealing(room, job, law(), List.copyOf(byPattern.values()));
+        if (room.paper().isRoll()) {
+            return new Tiled(new RollCut(law(), shop, job).pages(plan, dealing), atLeast);
+        }
         return new Tiled(dealing.sheets(plan), atLeast);
     }
 }

@@ -92,7 +92,7 @@ public final class Tiling {
 
     private static BigDecimal cost(Tiled tiled) {
         return tiled.sheets().stream()
-                .map(sheet -> sheet.room().paper().cost().orElseThrow())
+                .map(sheet -> sheet.room().cost().orElseThrow())
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 }

@@ -31,9 +31,7 @@ import java.util.TreeMap;
 /** One example of every way in which a row can be held, in the order of the stages. A test names those that lack one. */
 final class ReasonExamples {
     /** What a thing that isn't printed yet is about; the enums behind it are their stages' own. */
-    private static final Map<String, String> ABOUT = Map.of(
-            "ROLL", "STEIN-22-W",
-            "COLOUR_PROFILE", "desk");
+    private static final Map<String, String> ABOUT = Map.of("COLOUR_PROFILE", "desk");
 
     private final Rulebook rules = BuiltIn.rules();
 

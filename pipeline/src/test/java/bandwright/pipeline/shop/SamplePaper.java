@@ -17,7 +17,7 @@ public final class SamplePaper {
     /** With the same margin on all four sides; an empty height is a roll. */
     public static Paper of(
             String id, String name, Length width, Optional<Length> height, Length margin, Optional<BigDecimal> cost) {
-        return new Paper(id, name, width, height, margin, margin, margin, margin, cost, "");
+        return new Paper(id, name, width, height, Optional.empty(), margin, margin, margin, margin, cost, "");
     }
 
     public static Printer printer(String id, List<String> papers, MirrorBy mirror) {

@@ -167,13 +167,22 @@ class SizingTest {
     }
 
     @Test
-    void whatOnlyARollTakesWaits() {
+    void whatOnlyARollTakesGoesOnTheRoll() {
         shop.papers.add(TestShop.paper("roll", 610, Optional.empty(), 5));
         shop.printers.set(0, TestShop.printer("desk", ColourBy.DRIVER, List.of("pad", "roll")));
         shop.blanks.add(TestShop.cylinder("URN", Material.CERAMIC, 640, 300, 30, List.of()));
+        List<Unit> units = made(line("Q1", 1, "URN", "clamp", TestShop.artwork("h.png", 9000, 4500), Fit.COVER));
+        assertThat(units.get(0).rooms()).extracting(room -> room.paper().id()).containsExactly("roll");
+    }
+
+    @Test
+    void whatIsWiderThanARollIsHeldWithTheRollsLongestPage() {
+        shop.papers.add(TestShop.paper("roll", 290, Optional.empty(), 5));
+        shop.printers.set(0, TestShop.printer("desk", ColourBy.DRIVER, List.of("pad", "roll")));
+        shop.blanks.add(TestShop.cylinder("URN", Material.CERAMIC, 640, 300, 30, List.of()));
         Reason reason = reason(size(line("Q1", 1, "URN", "clamp", TestShop.artwork("h.png", 9000, 4500), Fit.COVER)));
-        assertThat(reason.code()).isEqualTo("not-yet");
-        assertThat(reason.message()).contains("roll");
+        assertThat(reason.code()).isEqualTo("too-large-for-paper");
+        assertThat(reason.message()).contains("280.00 x 1990.00 mm", "roll");
     }
 
     @ParameterizedTest

@@ -55,27 +55,22 @@ public final class PaperChoice {
     private Answer forTransfer(Footprint transfer) {
         List<PaperRoom> rooms = taking(wanted, transfer);
         if (!rooms.isEmpty()) {
-            return new Answer(rooms, false, Optional.empty());
-        }
-        boolean isForAWantedRoll = rollTakes(wanted, transfer);
-        if (isForAWantedRoll) {
-            return new Answer(List.of(), true, Optional.empty());
+            return new Answer(rooms, Optional.empty());
         }
         List<PaperRoom> others = taking(next, transfer);
         if (!others.isEmpty()) {
-            return new Answer(others.subList(0, 1), false, Optional.empty());
+            return new Answer(others.subList(0, 1), Optional.empty());
         }
-        return new Answer(List.of(), rollTakes(next, transfer), largest());
+        return new Answer(List.of(), largest());
     }
 
     /**
      * The papers, if any.
      *
      * @param rooms the wanted ones that take the transfer, else the first of the others; empty = none does
-     * @param isForARoll whether no sheet is meant to take it, but a roll would
-     * @param largest where nothing takes it, the sheet with the most room
+     * @param largest where nothing takes it, the paper with the most room
      */
-    public record Answer(List<PaperRoom> rooms, boolean isForARoll, Optional<PaperRoom> largest) {
+    public record Answer(List<PaperRoom> rooms, Optional<PaperRoom> largest) {
         public Answer {
             rooms = List.copyOf(rooms);
         }
@@ -125,32 +120,20 @@ public final class PaperChoice {
     }
 
     private List<PaperRoom> taking(List<Offer> offers, Footprint transfer) {
-        return sheets(offers).stream()
+        return rooms(offers).stream()
                 .filter(room -> PaperLaw.takes(room, transfer))
                 .toList();
     }
 
-    private boolean rollTakes(List<Offer> offers, Footprint transfer) {
+    private static List<PaperRoom> rooms(List<Offer> offers) {
         return offers.stream()
-                .map(Offer::paper)
-                .anyMatch(paper -> paper.isRoll()
-                        && PaperLaw.rollTakes(
-                                paper,
-                                transfer.picture().width(),
-                                transfer.picture().height(),
-                                flag));
-    }
-
-    private static List<PaperRoom> sheets(List<Offer> offers) {
-        return offers.stream()
-                .filter(offer -> !offer.paper().isRoll())
                 .map(offer -> PaperRoom.of(offer.paper(), offer.printer()))
                 .toList();
     }
 
     private Optional<PaperRoom> largest() {
-        List<PaperRoom> all = new ArrayList<>(sheets(wanted));
-        all.addAll(sheets(next));
+        List<PaperRoom> all = new ArrayList<>(rooms(wanted));
+        all.addAll(rooms(next));
         return all.stream()
                 .max(Comparator.comparingDouble(room ->
                         room.inside().width().mm() * room.inside().height().mm()));

@@ -35,6 +35,7 @@ public record Papers(List<Paper> list) {
                 row.text("name").isEmpty() ? id : row.text("name"),
                 row.cell("width").needed().length(Plausible.PAGE).orElse(Length.ZERO),
                 row.cell("height").length(Plausible.PAGE),
+                row.cell("max_length").length(Plausible.PAGE),
                 margin(row, "margin_top"),
                 margin(row, "margin_right"),
                 margin(row, "margin_bottom"),
@@ -42,6 +43,7 @@ public record Papers(List<Paper> list) {
                 row.cell("cost").cost(),
                 row.text("note"));
         checkMargins(row, paper);
+        Roll.check(row, paper);
         return paper;
     }
 

@@ -87,6 +87,7 @@ public enum TableKind {
             "margin_right",
             "margin_bottom",
             "margin_left",
+            "max_length",
             "cost",
             "note"),
     PRINTERS(false, "id", "papers", "mirror", "colour", "icc_profile", "intent", "scale_x", "scale_y", "note"),

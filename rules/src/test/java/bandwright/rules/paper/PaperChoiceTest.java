@@ -78,25 +78,22 @@ class PaperChoiceTest {
     }
 
     @Test
-    void whatOnlyARollWouldTakeSaysSo() {
+    void whatOnlyARollTakesGoesOnTheRoll() {
         Answer answer = choice(List.of("small"), "desk", Optional.empty()).forPicture(Length.mm(900), Length.mm(100));
-        assertThat(answer.rooms()).isEmpty();
-        assertThat(answer.isForARoll()).isTrue();
+        assertThat(ids(answer)).containsExactly("roll in desk");
     }
 
     @Test
     void aWantedRollIsNotQuietlyReplacedByASheet() {
         Answer answer = choice(List.of("roll"), "desk", Optional.empty()).forPicture(Length.mm(100), Length.mm(50));
-        assertThat(answer.rooms()).isEmpty();
-        assertThat(answer.isForARoll()).isTrue();
+        assertThat(ids(answer)).containsExactly("roll in desk");
     }
 
     @Test
-    void whatNothingTakesNamesTheSheetWithTheMostRoom() {
+    void whatNothingTakesNamesThePaperWithTheMostRoom() {
         Answer answer = choice(List.of("small"), "desk", Optional.empty()).forPicture(Length.mm(900), Length.mm(700));
         assertThat(answer.rooms()).isEmpty();
-        assertThat(answer.isForARoll()).isFalse();
-        assertThat(answer.largest().orElseThrow().paper().id()).isEqualTo("large");
+        assertThat(answer.largest().orElseThrow().paper().id()).isEqualTo("roll");
     }
 
     @Test
@@ -126,7 +123,7 @@ class PaperChoiceTest {
 
     private static Paper paper(String id, double width, Optional<Length> height) {
         Length none = Length.ZERO;
-        return new Paper(id, id, Length.mm(width), height, none, none, none, none, Optional.empty(), "");
+        return new Paper(id, id, Length.mm(width), height, Optional.empty(), none, none, none, none, Optional.empty(), "");
     }
 
     private static Printer printer(String id, List<String> papers) {

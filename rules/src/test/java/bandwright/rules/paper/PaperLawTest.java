@@ -70,22 +70,28 @@ class PaperLawTest {
     }
 
     @Test
-    void aRollTakesAnyLengthButNotAnyWidth() {
+    void aRollTakesWhatFitsItsWidthAndItsLongestPage() {
         Paper roll = new Paper(
                 "roll",
                 "",
                 Length.mm(210),
                 Optional.empty(),
+                Optional.of(Length.mm(914)),
                 Length.ZERO,
                 Length.mm(5),
                 Length.ZERO,
                 Length.mm(5),
                 Optional.empty(),
                 "");
-        assertThat(PaperLaw.rollTakes(roll, Length.mm(900), Length.mm(200), FLAG))
-                .isTrue();
-        assertThat(PaperLaw.rollTakes(roll, Length.mm(900), Length.mm(201), FLAG))
-                .isFalse();
+        // 898 mm of picture, 2 mm of border and 14 mm of flag make the longest page of 914 mm.
+        assertThat(takes(roll, 898, 200)).isTrue();
+        assertThat(takes(roll, 898, 200.1)).isFalse();
+        assertThat(takes(roll, 899, 200)).isFalse();
+    }
+
+    private static boolean takes(Paper roll, double width, double height) {
+        return PaperLaw.takes(
+                PaperRoom.of(roll, printer()), Footprint.straight(Length.mm(width), Length.mm(height), FLAG));
     }
 
     private static PaperRoom room(double margin) {
@@ -98,6 +104,7 @@ class PaperLawTest {
                 "",
                 Length.mm(200),
                 Optional.of(Length.mm(300)),
+                Optional.empty(),
                 Length.mm(Math.min(left, right)),
                 Length.mm(right),
                 Length.mm(Math.min(left, right)),

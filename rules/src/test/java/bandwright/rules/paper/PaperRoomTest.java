@@ -1,7 +1,6 @@
 package bandwright.rules.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
@@ -16,6 +15,7 @@ class PaperRoomTest {
             "Sample",
             Length.mm(300),
             Optional.of(Length.mm(500)),
+            Optional.empty(),
             Length.mm(5),
             Length.mm(6),
             Length.mm(7),
@@ -77,6 +77,7 @@ class PaperRoomTest {
                 "Narrow",
                 Length.mm(10),
                 Optional.of(Length.mm(10)),
+                Optional.empty(),
                 Length.mm(6),
                 Length.mm(6),
                 Length.mm(6),
@@ -86,24 +87,5 @@ class PaperRoomTest {
         Box inside = PaperRoom.of(narrow, printer(MirrorBy.FILE, 1, 1)).inside();
         assertThat(inside.width()).isEqualTo(Length.ZERO);
         assertThat(inside.height()).isEqualTo(Length.ZERO);
-    }
-
-    @Test
-    void aRollHasNoRoomBeforeItIsCut() {
-        Paper roll = new Paper(
-                "roll",
-                "Roll",
-                Length.inches(24),
-                Optional.empty(),
-                Length.ZERO,
-                Length.ZERO,
-                Length.ZERO,
-                Length.ZERO,
-                Optional.empty(),
-                "");
-        assertThat(roll.isRoll()).isTrue();
-        assertThatThrownBy(() -> PaperRoom.of(roll, printer(MirrorBy.FILE, 1, 1)))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("roll");
     }
 }

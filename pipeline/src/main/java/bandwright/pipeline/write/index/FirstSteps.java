@@ -7,7 +7,10 @@ import bandwright.pipeline.write.picklist.PickList;
 import bandwright.pipeline.write.slips.PackingSlips;
 import bandwright.pipeline.write.workbook.HeldWorkbook;
 import bandwright.pipeline.write.workbook.OrdersWorkbook;
+import bandwright.rules.units.Length;
 import bandwright.rules.words.Words;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Set;
 
 /**
@@ -65,15 +68,25 @@ record FirstSteps(Run run, Places places, ShipDates dates, Set<String> files) im
         html.open("span", "class", "files");
         for (SheetFile file : places.files()) {
             html.link(file.name(), file.shortName());
-            String pages = Words.say(
-                    "index.print-on",
-                    file.sheets().size(),
-                    file.room().paper().name(),
-                    file.room().printer().id());
-            html.text(" ").text(pages).text(" ");
+            html.text(" ").text(pages(file)).text(" ");
         }
         html.close("span");
         end(html);
+    }
+
+    private static String pages(SheetFile file) {
+        int pages = file.sheets().size();
+        String paper = file.room().paper().name();
+        String printer = file.room().printer().id();
+        if (!file.room().paper().isRoll()) {
+            return Words.say("index.print-on", pages, paper, printer);
+        }
+        Length all = file.sheets().stream()
+                .map(sheet -> sheet.room().page().height())
+                .reduce(Length.ZERO, Length::plus);
+        BigDecimal metres = BigDecimal.valueOf(all.mm() / 1000).setScale(2, RoundingMode.UP);
+        BigDecimal inches = BigDecimal.valueOf(all.inches()).setScale(1, RoundingMode.UP);
+        return Words.say("index.print-on-roll", pages, paper, metres, inches, printer);
     }
 
     private void ship(Html html) {

@@ -25,7 +25,7 @@ final class PrintSettings {
     private static String paper(PaperRoom room) {
         Paper paper = room.paper();
         return Words.say(
-                "sheets.settings.paper",
+                paper.isRoll() ? "sheets.settings.paper.roll" : "sheets.settings.paper",
                 paper.name().isBlank() ? paper.id() : paper.name(),
                 LabelText.number(room.page().width(), LengthUnit.MM),
                 LabelText.number(room.page().height(), LengthUnit.MM),

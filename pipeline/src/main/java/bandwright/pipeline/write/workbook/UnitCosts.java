@@ -15,7 +15,7 @@ import java.util.Optional;
 
 /**
  * What a good piece costs in blank and paper: (blank + its share of the sheet) / (1 - spoil rate). A blank of 2.00 and
- * half a sheet of 0.20 at 3 % spoiled: 2.10 / 0.97 = 2.16. The waste of a sheet is shared by the pictures on it, by
+ * half a sheet of 0.20 at 3 % spoiled: 2.10 / 0.97 = 2.16. A page of a roll costs by its length. The waste of a sheet is shared by the pictures on it, by
  * area. Empty where a cost is not known.
  */
 final class UnitCosts {
@@ -31,7 +31,7 @@ final class UnitCosts {
         double all = sheet.placed().stream()
                 .mapToDouble(placed -> area(placed.box()))
                 .sum();
-        sheet.room().paper().cost().ifPresent(cost -> {
+        sheet.room().cost().ifPresent(cost -> {
             for (Placed placed : sheet.placed()) {
                 paper.put(placed.unit().id(), cost.doubleValue() * area(placed.box()) / all);
             }

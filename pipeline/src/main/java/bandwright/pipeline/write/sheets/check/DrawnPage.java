@@ -25,20 +25,31 @@ final class DrawnPage {
     /** Pixels a millimetre of both drawings: about 144 to the inch. */
     private static final double DENSITY = 5.6;
 
+    /** Of one drawing: a page of a roll gets fewer pixels a millimetre, or two would not fit into a small machine. [J] */
+    private static final double MOST_PIXELS = 16_000_000;
+
     private static final double MM_PER_INCH = 25.4;
 
     private final Sheet sheet;
     private final BufferedImage drawn;
+    private final double density;
     private final AffineTransform paperToPixels;
 
     private DrawnPage(Sheet sheet, BufferedImage drawn) {
         this.sheet = sheet;
         this.drawn = drawn;
-        this.paperToPixels = paperToPixels(sheet.room());
+        this.density = density(sheet);
+        this.paperToPixels = paperToPixels(sheet.room(), density);
+    }
+
+    private static double density(Sheet sheet) {
+        Box page = sheet.room().page();
+        return Math.min(
+                DENSITY, Math.sqrt(MOST_PIXELS / (page.width().mm() * page.height().mm())));
     }
 
     static DrawnPage of(PDDocument document, int page, Sheet sheet) throws IOException {
-        float dotsPerInch = (float) (DENSITY * MM_PER_INCH);
+        float dotsPerInch = (float) (density(sheet) * MM_PER_INCH);
         PDFRenderer renderer = new PDFRenderer(document);
         // Single pixels are taken, not averaged: many times quicker, and cells of 64 of them are compared.
         renderer.setSubsamplingAllowed(true);
@@ -54,7 +65,7 @@ final class DrawnPage {
         g.setColor(Color.WHITE);
         g.fillRect(0, 0, expected.getWidth(), expected.getHeight());
         g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-        Artworks artworks = new Artworks(DENSITY);
+        Artworks artworks = new Artworks(density);
         List<Placed> comparable = new ArrayList<>();
         for (Placed placed : sheet.placed()) {
             AffineTransform upright = new AffineTransform(paperToPixels);
@@ -71,10 +82,10 @@ final class DrawnPage {
                 .toList();
     }
 
-    private static boolean draw(Graphics2D g, Placed placed, Artworks artworks) throws IOException {
+    private boolean draw(Graphics2D g, Placed placed, Artworks artworks) throws IOException {
         Transfer transfer = placed.unit().transfer();
         return transfer.sector().isPresent()
-                ? BentTransfer.draw(g, transfer, transfer.sector().get(), artworks, DENSITY)
+                ? BentTransfer.draw(g, transfer, transfer.sector().get(), artworks, density)
                 : ExpectedTransfer.draw(g, transfer, artworks);
     }
 
@@ -91,10 +102,10 @@ final class DrawnPage {
     }
 
     /** From the printed paper's millimetres to the file page's pixels: what the printer does, undone. */
-    private static AffineTransform paperToPixels(PaperRoom room) {
+    private static AffineTransform paperToPixels(PaperRoom room, double density) {
         AffineTransform to = new AffineTransform();
-        to.translate(0, room.page().height().mm() * DENSITY);
-        to.scale(DENSITY, -DENSITY);
+        to.translate(0, room.page().height().mm() * density);
+        to.scale(density, -density);
         to.scale(1 / room.printer().scaleX(), 1 / room.printer().scaleY());
         if (room.printer().mirror() == MirrorBy.DRIVER) {
             to.translate(room.page().width().mm(), 0);
