@@ -71,8 +71,9 @@ record RollCut(PoseLaw law, Shop shop, Job job) {
 
     private Layout shortest(Layout layout, int trials) {
         int[] copies = layout.counts(job.kinds().size());
-        Layout best = layout;
-        Length high = length(layout);
+        Optional<Layout> rows = Rows.of(job, copies);
+        Layout best = rows.filter(plain -> length(layout).longerThan(length(plain))).orElse(layout);
+        Length high = length(best);
         Length low = atLeast(copies);
         for (int trial = 0; trial < trials && high.minus(low).longerThan(WORTH_WHILE); trial++) {
             Length middle = Roll.whole(low.plus(high).half());

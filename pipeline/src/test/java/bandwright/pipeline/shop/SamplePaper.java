@@ -20,6 +20,11 @@ public final class SamplePaper {
         return new Paper(id, name, width, height, Optional.empty(), margin, margin, margin, margin, cost, "");
     }
 
+    public static Paper roll(
+            String id, Length width, Optional<Length> longest, Length margin, Optional<BigDecimal> cost) {
+        return new Paper(id, id, width, Optional.empty(), longest, margin, margin, margin, margin, cost, "");
+    }
+
     public static Printer printer(String id, List<String> papers, MirrorBy mirror) {
         return printer(id, papers, mirror, ColourBy.DRIVER, 1, 1);
     }

@@ -3,6 +3,7 @@ package bandwright.pipeline.tile;
 import bandwright.rules.Shop;
 import bandwright.rules.paper.Cutting;
 import bandwright.rules.paper.FlagLaw;
+import bandwright.rules.paper.PaperRoom;
 import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
 import java.util.ArrayList;
@@ -56,9 +57,14 @@ final class SheetCheck {
         require(box.width().equals(swaps ? upright.height() : upright.width()), placed, "another width");
         require(box.height().equals(swaps ? upright.width() : upright.height()), placed, "another height");
         require(sheet.room().inside().contains(box), placed, "in the margin");
-        require(placed.unit().rooms().contains(sheet.room()), placed, "on a paper that it may not be on");
+        require(placed.unit().rooms().stream().anyMatch(room -> isOf(room, sheet.room())), placed, "on a paper that it may not be on");
         require(placed.flag().isPresent() == law.hasFlag(), placed, "flag or no flag");
         placed.flag().ifPresent(flag -> flag(sheet, placed, flag));
+    }
+
+    /** Of a roll the unit knows the longest page, and the sheet is one that was cut. */
+    private static boolean isOf(PaperRoom room, PaperRoom page) {
+        return page.paper().isRoll() ? page.equals(room.cutAfter(page.page().height())) : page.equals(room);
     }
 
     private void flag(Sheet sheet, Placed placed, Box flag) {
