@@ -72,7 +72,8 @@ record RollCut(PoseLaw law, Shop shop, Job job) {
     private Layout shortest(Layout layout, int trials) {
         int[] copies = layout.counts(job.kinds().size());
         Optional<Layout> rows = Rows.of(job, copies);
-        Layout best = rows.filter(plain -> length(layout).longerThan(length(plain))).orElse(layout);
+        Layout best =
+                rows.filter(plain -> length(layout).longerThan(length(plain))).orElse(layout);
         Length high = length(best);
         Length low = atLeast(copies);
         for (int trial = 0; trial < trials && high.minus(low).longerThan(WORTH_WHILE); trial++) {
@@ -118,8 +119,7 @@ record RollCut(PoseLaw law, Shop shop, Job job) {
         List<Layout.Spot> spots = new ArrayList<>();
         for (Layout.Spot spot : layout.spots()) {
             if (left[spot.kind()]-- > 0) {
-                Rotation turn =
-                        kinds.get(spot.kind()).poses().get(spot.pose()).rotation();
+                Rotation turn = kinds.get(spot.kind()).poses().get(spot.pose()).rotation();
                 spots.add(new Layout.Spot(spot.kind(), pose(spot.kind(), turn), spot.x(), spot.y()));
             }
         }
@@ -145,10 +145,7 @@ record RollCut(PoseLaw law, Shop shop, Job job) {
             if (copies[k] > 0) {
                 Kind kind = job.kinds().get(k);
                 area += kind.area() * copies[k];
-                long least = kind.poses().stream()
-                        .mapToLong(Pose::height)
-                        .min()
-                        .orElseThrow();
+                long least = kind.poses().stream().mapToLong(Pose::height).min().orElseThrow();
                 tallest = Math.max(tallest, least);
             }
         }

@@ -41,7 +41,8 @@ class RollTest {
 
     @Test
     void twoRowsOfSixStandWhereNothingHangsOut() {
-        // Across: 6 x 95.25 + 5 x 4 = 591.5 of 597.3. Up: 2 x 212.73 + 4 and the margins, or lying 2 a row, 6 rows: more.
+        // Across: 6 x 95.25 + 5 x 4 = 591.5 of 597.3. Up: 2 x 212.73 + 4 and the margins, or lying 2 a row, 6 rows:
+        // more.
         Tiled tiled = tile(copies(WRAP, 12, roll(610)), TilingShop.noFlag(Length.mm(4)));
         assertThat(lengths(tiled)).containsExactly("442.16");
     }
@@ -109,10 +110,14 @@ class RollTest {
         Tiled tiled = tile(units, shop);
 
         assertThat(SheetCheck.faults(tiled.sheets(), shop)).as("seed %d", seed).isEmpty();
-        assertThat(tiled.sheets().stream().flatMap(sheet -> sheet.placed().stream()).map(Placed::unit))
+        assertThat(tiled.sheets().stream()
+                        .flatMap(sheet -> sheet.placed().stream())
+                        .map(Placed::unit))
                 .as("seed %d", seed)
                 .containsExactlyInAnyOrderElementsOf(units);
-        assertThat(tiled.atLeast()).as("seed %d", seed).isBetween(1, tiled.sheets().size());
+        assertThat(tiled.atLeast())
+                .as("seed %d", seed)
+                .isBetween(1, tiled.sheets().size());
         double total = 0;
         for (Sheet sheet : tiled.sheets()) {
             Length length = sheet.room().page().height();
@@ -120,8 +125,7 @@ class RollTest {
             assertThat(length).as("seed %d", seed).isLessThanOrEqualTo(longest);
             assertThat(length.mm()).as("seed %d", seed).isGreaterThanOrEqualTo(areaBound(sheet, shop) - 0.01);
             Length shorter = length.minus(Length.mm(0.02));
-            assertThat(SheetCheck.faults(
-                            List.of(new Sheet(sheet.room().cutAfter(shorter), sheet.placed())), shop))
+            assertThat(SheetCheck.faults(List.of(new Sheet(sheet.room().cutAfter(shorter), sheet.placed())), shop))
                     .as("seed %d: a page that could be shorter", seed)
                     .isNotEmpty();
             assertThat(length.mm()).as("seed %d", seed).isLessThanOrEqualTo(onePieceARow(sheet, shop, scale));
@@ -133,7 +137,8 @@ class RollTest {
     private static double areaBound(Sheet sheet, Shop shop) {
         double gap = shop.trimGap().mm();
         double area = sheet.placed().stream()
-                .mapToDouble(placed -> (placed.box().width().mm() + gap) * (placed.box().height().mm() + gap))
+                .mapToDouble(placed -> (placed.box().width().mm() + gap)
+                        * (placed.box().height().mm() + gap))
                 .sum();
         return area / (sheet.room().inside().width().mm() + gap) - gap + 2 * 6.35;
     }
@@ -143,9 +148,16 @@ class RollTest {
         FlagLaw flag = FlagLaw.of(shop);
         double sum = sheet.placed().stream()
                 .mapToDouble(placed -> placed.unit().transfer().box().width().mm()
-                                        > sheet.room().inside().width().minus(flag.reach()).mm()
-                                ? placed.unit().transfer().box().width().mm() + flag.reach().mm()
-                                : Math.max(placed.unit().transfer().box().height().mm(), flag.height().mm()))
+                                > sheet.room()
+                                        .inside()
+                                        .width()
+                                        .minus(flag.reach())
+                                        .mm()
+                        ? placed.unit().transfer().box().width().mm()
+                                + flag.reach().mm()
+                        : Math.max(
+                                placed.unit().transfer().box().height().mm(),
+                                flag.height().mm()))
                 .map(high -> high + shop.trimGap().mm())
                 .sum();
         return (sum + 2 * 6.35) / Math.min(1, scale);
@@ -184,9 +196,7 @@ class RollTest {
     }
 
     private static List<String> papers(Tiled tiled) {
-        return tiled.sheets().stream()
-                .map(sheet -> sheet.room().paper().id())
-                .toList();
+        return tiled.sheets().stream().map(sheet -> sheet.room().paper().id()).toList();
     }
 
     private static PaperRoom roll(double width) {

@@ -57,7 +57,10 @@ final class SheetCheck {
         require(box.width().equals(swaps ? upright.height() : upright.width()), placed, "another width");
         require(box.height().equals(swaps ? upright.width() : upright.height()), placed, "another height");
         require(sheet.room().inside().contains(box), placed, "in the margin");
-        require(placed.unit().rooms().stream().anyMatch(room -> isOf(room, sheet.room())), placed, "on a paper that it may not be on");
+        require(
+                placed.unit().rooms().stream().anyMatch(room -> isOf(room, sheet.room())),
+                placed,
+                "on a paper that it may not be on");
         require(placed.flag().isPresent() == law.hasFlag(), placed, "flag or no flag");
         placed.flag().ifPresent(flag -> flag(sheet, placed, flag));
     }

@@ -44,8 +44,6 @@ public record PaperRoom(Paper paper, Printer printer, Box page, Box inside) {
 
     /** What the page costs; empty where the paper's cost is not known. */
     public Optional<BigDecimal> cost() {
-        return paper.isRoll()
-                ? paper.cost().map(metre -> Roll.cost(metre, page.height()))
-                : paper.cost();
+        return paper.isRoll() ? paper.cost().map(metre -> Roll.cost(metre, page.height())) : paper.cost();
     }
 }

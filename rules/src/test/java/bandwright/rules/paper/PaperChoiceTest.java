@@ -123,7 +123,8 @@ class PaperChoiceTest {
 
     private static Paper paper(String id, double width, Optional<Length> height) {
         Length none = Length.ZERO;
-        return new Paper(id, id, Length.mm(width), height, Optional.empty(), none, none, none, none, Optional.empty(), "");
+        return new Paper(
+                id, id, Length.mm(width), height, Optional.empty(), none, none, none, none, Optional.empty(), "");
     }
 
     private static Printer printer(String id, List<String> papers) {

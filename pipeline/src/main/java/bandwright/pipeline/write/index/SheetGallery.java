@@ -20,7 +20,7 @@ record SheetGallery(Places places, Pictures pictures) implements Section {
     public void writeTo(Html html) {
         html.line("p", Words.say("index.sheets-how"), "class", "lead").open("ul", "class", "sheets");
         for (SheetPage page : places.pages()) {
-            html.open("li").open("a", "href", Places.address(page));
+            html.open("li", "class", shape(page)).open("a", "href", Places.address(page));
             pictures.sheet(html, page.sheet(), Places.nameOf(page));
             html.close("a")
                     .open("p")
@@ -34,5 +34,10 @@ record SheetGallery(Places places, Pictures pictures) implements Section {
             html.close("p").close("li");
         }
         html.close("ul");
+    }
+
+    /** A page of a roll is so wide that the numbers on its flags would be lost in a sheet's place. */
+    private static String shape(SheetPage page) {
+        return page.sheet().room().paper().isRoll() ? "roll" : "sheet";
     }
 }

@@ -45,7 +45,8 @@ final class DrawnPage {
     private static double density(Sheet sheet) {
         Box page = sheet.room().page();
         return Math.min(
-                DENSITY, Math.sqrt(MOST_PIXELS / (page.width().mm() * page.height().mm())));
+                DENSITY,
+                Math.sqrt(MOST_PIXELS / (page.width().mm() * page.height().mm())));
     }
 
     static DrawnPage of(PDDocument document, int page, Sheet sheet) throws IOException {
