@@ -24,7 +24,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Whole runs of a shop that has a roll; every run also reads its own files back before it publishes them. */
 class RollRunTest {
-    private static final String PAPERS = "id,width,height,margin_top,margin_right,margin_bottom,margin_left,max_length,cost";
+    private static final String PAPERS =
+            "id,width,height,margin_top,margin_right,margin_bottom,margin_left,max_length,cost";
     private static final String PAD = "pad,110 mm,11 in,1/4 in,1/4 in,1/4 in,1/4 in,,0.12";
 
     @TempDir
@@ -35,7 +36,11 @@ class RollRunTest {
     @BeforeEach
     void ordersOfTwoBlanks() throws IOException {
         table("inbox/orders.csv", "Order,SKU,Artwork,Qty", "Q1,MUG-11-W,tides.png,14", "Q2,STEIN-22-W,tides.png,2");
-        table("rules/printers.csv", "id,papers,mirror,scale_x,scale_y", "desk,pad,file,,", "wide,roll,driver,0.99,0.98");
+        table(
+                "rules/printers.csv",
+                "id,papers,mirror,scale_x,scale_y",
+                "desk,pad,file,,",
+                "wide,roll,driver,0.99,0.98");
         roll("", "1.50");
         table("rules/shop.csv", "key,value", "paper,roll");
         Files.createDirectories(folder.resolve("inbox/artwork"));
@@ -133,8 +138,8 @@ class RollRunTest {
 
     private List<PrintedSheet> sheets() throws IOException {
         return found("\"printer\": \"(.*?)\".*?\"width_mm\": ([0-9.]+).*?\"height_mm\": ([0-9.]+)")
-                .map(is -> new PrintedSheet(
-                        is.group(1), Double.parseDouble(is.group(2)), Double.parseDouble(is.group(3))))
+                .map(is ->
+                        new PrintedSheet(is.group(1), Double.parseDouble(is.group(2)), Double.parseDouble(is.group(3))))
                 .toList();
     }
 
