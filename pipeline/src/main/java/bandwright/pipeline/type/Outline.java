@@ -21,7 +21,7 @@ public final class Outline {
     }
 
     /** Of a shape that is brought to its place by a map. */
-    static Outline of(Shape shape, AffineTransform map) {
+    public static Outline of(Shape shape, AffineTransform map) {
         int[] kinds = new int[64];
         double[] points = new double[256];
         int kind = 0;

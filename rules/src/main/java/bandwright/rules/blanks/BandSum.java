@@ -160,8 +160,8 @@ public record BandSum(String around, String up, List<String> more) {
             }
             boolean isExact = sum.compareTo(TapeText.value(result, in)) == 0;
             String equals = Words.say(isExact ? "band.equals" : "band.is-about");
-            String printed = TapeText.of(result, in) + " " + in.word();
-            return text + " " + equals + " " + printed + also(result, in);
+            String printed = TapeText.of(result, in) + " " + in.word() + also(result, in);
+            return parts.isEmpty() ? printed : text + " " + equals + " " + printed;
         }
 
         /** The same for whoever reads the other unit. */

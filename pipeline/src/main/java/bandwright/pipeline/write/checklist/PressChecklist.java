@@ -62,6 +62,7 @@ public final class PressChecklist implements Output {
                 pieces.write(series);
                 pages.add(Gap.mm(8));
             }
+            BandsPart.write(pages, run.loads(), shop);
             pages.writeTo(out);
         }
     }

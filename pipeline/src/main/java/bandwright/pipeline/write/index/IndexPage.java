@@ -43,7 +43,7 @@ public final class IndexPage {
                 new HeldRows(run.held()),
                 dates,
                 new SheetGallery(places, pictures),
-                new PieceCards(run.id(), run.units(), places, pictures),
+                new PieceCards(run.id(), run.units(), rules.shop(), places, pictures),
                 new Unconfirmed(run.units()),
                 new FilesRead(run.orders().files()));
     }

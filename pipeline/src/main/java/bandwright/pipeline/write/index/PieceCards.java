@@ -6,6 +6,7 @@ import bandwright.pipeline.rows.From;
 import bandwright.pipeline.size.Note;
 import bandwright.pipeline.size.Transfer;
 import bandwright.pipeline.size.Unit;
+import bandwright.rules.Shop;
 import bandwright.rules.blanks.Blank;
 import bandwright.rules.words.Words;
 import java.time.LocalDate;
@@ -18,7 +19,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 
 /** What is made, order by order, earliest ship-by first: one card for the like pieces of a row. */
-record PieceCards(RunId run, List<Unit> units, Places places, Pictures pictures) implements Section {
+record PieceCards(RunId run, List<Unit> units, Shop shop, Places places, Pictures pictures) implements Section {
     /** Rows whose pieces look alike are shown once. */
     private record Alike(
             From row, String sku, String design, SortedMap<String, String> texts, Transfer transfer, List<Note> notes) {
@@ -96,6 +97,7 @@ record PieceCards(RunId run, List<Unit> units, Places places, Pictures pictures)
         html.line("p", blank.name()).line("p", Words.say("index.design", design));
         unit.texts().forEach((field, text) -> html.line("p", Words.say("index.text", field, text)));
         html.line("p", unit.matched().source().name());
+        PlanPicture.write(html, unit, shop);
         for (Note note : unit.notes()) {
             if (!note.code().equals("not-confirmed")) { // has a section of its own
                 html.line("p", note.message(), "class", "note");

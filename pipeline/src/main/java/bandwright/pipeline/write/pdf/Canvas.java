@@ -101,6 +101,11 @@ public final class Canvas {
         return factor(1 - darkness).operator("g");
     }
 
+    /** Lines of that darkness, 0 white to 1 black. */
+    public Canvas line(double darkness) {
+        return factor(1 - darkness).operator("G");
+    }
+
     public Canvas fill(Box box) {
         return rectangle(box).operator("f");
     }
