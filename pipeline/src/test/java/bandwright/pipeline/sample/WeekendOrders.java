@@ -39,6 +39,7 @@ final class WeekendOrders {
             Q1050 | 2026-03-01 | 2026-03-06 | Wilhelmina Strake | Wilhelmina Strake | Limekiln Cottage | Wrackham | WR4 4WS | Skerry Isles | |
             Q1051 | 2026-03-01 | 2026-03-09 | The Foghorn Tea Room | Odile Marchbank | 1 Harbour Parade | Quillmoor | QM1 1FT | Skerry Isles | |
             Q1052 | 2026-03-01 | 2026-03-09 | Rufus Halliard | Rufus Halliard | Net Loft, 5 Capstan Row | Saltby | SB2 8RH | Skerry Isles | |
+            Q1053 | 2026-03-01 | 2026-03-09 | Marigold Quayle | Marigold Quayle | 2 Fathom Street | Wrackham | WR4 1FS | Skerry Isles | |
             """;
 
     private static final String ITEMS = """
@@ -69,6 +70,10 @@ final class WeekendOrders {
             Q1051 | Paid | COAST-R | foghorn | about a dozen |
             Q1052 | Paid | MUG-14-LIP | keeper | 1 |
             Q1052 | Paid | TUM-12-W | shoal | 1 |
+            Q1053 | Paid | CONE-12-W | rowing club | 2 | | Name: Marigold; Name: Ossian
+            Q1053 | Paid | CONE-17-W | choir | 1 |
+            Q1053 | Paid | TUM-20-T | shoal | 1 |
+            Q1053 | Paid | MUG-11-W | watch | 2 |
             """;
 
     private WeekendOrders() {}
