@@ -7,22 +7,17 @@ import bandwright.pipeline.artwork.PngHeader;
 import bandwright.pipeline.artwork.Span;
 import bandwright.pipeline.write.pdf.PreparedPicture.Packing;
 import bandwright.pipeline.write.pdf.PreparedPicture.Plane;
-import java.io.DataInputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.zip.Inflater;
-import java.util.zip.InflaterInputStream;
 
 /**
  * A PNG for a document. PDF reads PNG's own packed rows (ISO 32000-1, 7.4.4.4), so they go in as they are, except that
  * alpha is parted from colour, and an interlaced picture is laid together, as PDF knows neither.
  */
 final class PngPicture {
-    private static final int BUFFER = 1 << 16;
-
     private final PngHeader header;
     private final PictureBytes bytes;
     private final PictureData packed;
@@ -95,10 +90,10 @@ final class PngPicture {
     }
 
     private PreparedPicture split(PictureColour colour) throws IOException {
-        try (RowReader rows = new RowReader();
+        try (PackedRows rows = PackedRows.open(header, packed.file());
                 Repacked colours = Repacked.ofColour(scratch.resolve(number + ".colour"));
                 Repacked alphas = Repacked.ofAlpha(scratch.resolve(number + ".alpha"))) {
-            boolean opaque = new AlphaSplit(header, colours, alphas).splitAll(rows.source());
+            boolean opaque = new AlphaSplit(header, colours, alphas).splitAll(rows);
             Plane plane = new Plane(colours.finished(), header.bits(), rows(components()));
             Plane mask = new Plane(alphas.finished(), header.bits(), rows(1));
             return new PreparedPicture(
@@ -113,12 +108,11 @@ final class PngPicture {
     }
 
     private PictureData relaid() throws IOException {
-        try (RowReader rows = new RowReader();
+        try (PackedRows rows = PackedRows.open(header, packed.file());
                 Repacked out = Repacked.ofColour(scratch.resolve(number + ".rows"))) {
-            RowSource source = rows.source();
             byte[] row = new byte[1 + header.rowBytes()];
             for (int y = 0; y < header.height(); y++) {
-                source.next(row);
+                rows.next(row);
                 out.write(row);
             }
             return out.finished();
@@ -126,30 +120,10 @@ final class PngPicture {
     }
 
     private Optional<Plane> mask(Opacity opacity) throws IOException {
-        try (RowReader rows = new RowReader();
+        try (PackedRows rows = PackedRows.open(header, packed.file());
                 Repacked out = Repacked.ofMask(scratch.resolve(number + ".mask"))) {
-            opacity.writeMask(rows.source(), out);
+            opacity.writeMask(rows, out);
             return Optional.of(new Plane(out.finished(), opacity.maskBits(), new Packing.Rows()));
-        }
-    }
-
-    /** Unpacks the file's rows, and lays them together if it is interlaced. */
-    private final class RowReader implements AutoCloseable {
-        private final Inflater inflater = new Inflater();
-        private final DataInputStream in;
-
-        RowReader() throws IOException {
-            in = new DataInputStream(new InflaterInputStream(packed.open(), inflater, BUFFER));
-        }
-
-        RowSource source() throws IOException {
-            return header.interlaced() ? new Deinterlaced(header, in::readFully) : in::readFully;
-        }
-
-        @Override
-        public void close() throws IOException {
-            in.close();
-            inflater.end();
         }
     }
 }

@@ -8,16 +8,13 @@ import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
-import java.util.Iterator;
 import java.util.Locale;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
+import javax.imageio.stream.FileImageInputStream;
 import javax.imageio.stream.ImageInputStream;
-import javax.imageio.stream.MemoryCacheImageInputStream;
 
 /**
  * A picture with about twice the pixels that a thumbnail needs, turned as a person sees it.
@@ -33,21 +30,32 @@ record SmallPicture(BufferedImage pixels) {
      */
     @SuppressWarnings("CatchingUnchecked") // a stranger's bytes in a decoder: whatever it says, it's a grey tile
     static Optional<SmallPicture> read(ArtworkFile artwork, double width, double height) {
-        int step = step(artwork, width, height);
-        Iterator<ImageReader> readers =
-                ImageIO.getImageReadersByFormatName(artwork.kind().name().toLowerCase(Locale.ROOT));
-        if (!readers.hasNext()) {
+        try {
+            BufferedImage stored = sampled(artwork, step(artwork, width, height));
+            return Optional.of(new SmallPicture(upright(premultiplied(stored), artwork.orientation())));
+        } catch (IOException | RuntimeException e) {
             return Optional.empty();
         }
-        ImageReader reader = readers.next();
-        try (InputStream file = Files.newInputStream(artwork.path());
-                ImageInputStream in = new MemoryCacheImageInputStream(file)) {
+    }
+
+    private static BufferedImage sampled(ArtworkFile artwork, int step) throws IOException {
+        if (artwork.kind() == ArtworkFile.Kind.PNG) {
+            Optional<BufferedImage> sampled = SampledPng.find(artwork.path(), step);
+            if (sampled.isPresent()) {
+                return sampled.get();
+            }
+        }
+        return sampledByJdk(artwork, step);
+    }
+
+    private static BufferedImage sampledByJdk(ArtworkFile artwork, int step) throws IOException {
+        String format = artwork.kind().name().toLowerCase(Locale.ROOT);
+        ImageReader reader = ImageIO.getImageReadersByFormatName(format).next();
+        try (ImageInputStream in = new FileImageInputStream(artwork.path().toFile())) {
             reader.setInput(in, true, true);
             ImageReadParam param = reader.getDefaultReadParam();
             param.setSourceSubsampling(step, step, step / 2, step / 2);
-            return Optional.of(new SmallPicture(upright(premultiplied(reader.read(0, param)), artwork.orientation())));
-        } catch (IOException | RuntimeException e) {
-            return Optional.empty();
+            return reader.read(0, param);
         } finally {
             reader.dispose();
         }
