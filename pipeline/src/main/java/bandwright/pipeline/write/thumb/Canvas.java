@@ -7,6 +7,7 @@ import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferByte;
 import java.awt.image.DataBufferInt;
 import java.util.Arrays;
 
@@ -25,8 +26,16 @@ final class Canvas {
         Arrays.fill(rgb, 0xFFFFFF);
     }
 
+    /** What was drawn, a byte a channel: so the JDK's JPEG writer takes whole rows, and pixels one by one otherwise. */
     BufferedImage image() {
-        return image;
+        BufferedImage bytes = new BufferedImage(width, height, BufferedImage.TYPE_3BYTE_BGR);
+        byte[] channels = ((DataBufferByte) bytes.getRaster().getDataBuffer()).getData();
+        for (int i = 0; i < rgb.length; i++) {
+            channels[3 * i] = (byte) rgb[i];
+            channels[3 * i + 1] = (byte) (rgb[i] >> 8);
+            channels[3 * i + 2] = (byte) (rgb[i] >> 16);
+        }
+        return bytes;
     }
 
     void fill(Rectangle2D box, Rgb colour) {
@@ -51,14 +60,26 @@ final class Canvas {
     void draw(SmallPicture small, Rectangle2D place, Rectangle2D clip) {
         BufferedImage picture = small.pixels();
         int[] pixels = ((DataBufferInt) picture.getRaster().getDataBuffer()).getData();
-        Steps across = new Steps(place.getMinX(), place.getWidth(), picture.getWidth());
+        int left = first(clip.getMinX(), width);
+        Range[] columns = ranges(
+                left, first(clip.getMaxX(), width), new Steps(place.getMinX(), place.getWidth(), picture.getWidth()));
         Steps down = new Steps(place.getMinY(), place.getHeight(), picture.getHeight());
         for (int y = first(clip.getMinY(), height); y < first(clip.getMaxY(), height); y++) {
-            for (int x = first(clip.getMinX(), width); x < first(clip.getMaxX(), width); x++) {
-                int at = y * width + x;
-                rgb[at] = over(average(pixels, picture.getWidth(), across.of(x), down.of(y)), rgb[at]);
+            Range rows = down.of(y);
+            int at = y * width + left;
+            for (Range column : columns) {
+                rgb[at] = over(average(pixels, picture.getWidth(), column, rows), rgb[at]);
+                at++;
             }
         }
+    }
+
+    private static Range[] ranges(int first, int beyond, Steps steps) {
+        Range[] ranges = new Range[Math.max(0, beyond - first)];
+        for (int i = 0; i < ranges.length; i++) {
+            ranges[i] = steps.of(first + i);
+        }
+        return ranges;
     }
 
     /** The first pixel whose middle lies beyond an edge. */
@@ -110,6 +131,9 @@ final class Canvas {
     /** A colour multiplied by its alpha, over an opaque one. */
     private static int over(int colour, int under) {
         int rest = 255 - (colour >>> 24);
+        if (rest == 0) {
+            return colour & 0xFFFFFF;
+        }
         int out = 0;
         for (int shift = 16; shift >= 0; shift -= 8) {
             int channel = ((colour >> shift) & 255) + (((under >> shift) & 255) * rest + 127) / 255;
