@@ -38,6 +38,7 @@ public final class Outputs {
      */
     public static List<OutFile> files(Run run, Rulebook rules, Path scratch) {
         Thumbnails thumbnails = Thumbnails.of(run);
+        thumbnails.begin(); // the lists take them, by when the sheets are written
         List<OutFile> files = new ArrayList<>();
         for (Output output : all(new PreparedPictures(scratch), thumbnails)) {
             files.addAll(output.files(run, rules));

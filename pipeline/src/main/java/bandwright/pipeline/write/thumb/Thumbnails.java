@@ -12,14 +12,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.FutureTask;
 
 /**
  * A small picture of each distinct transfer of a run, upright and unmirrored as it will be seen on the blank. They are
- * made once, when the first is asked for, and each artwork file is decoded once; every output takes them from here. A
- * picture that can't be decoded is a grey tile: no run fails for it.
+ * made once, by one thread beside the caller's and, from when the first is asked for, by the caller's too; each artwork
+ * file is decoded once, and every output takes them from here. A picture that can't be decoded is a grey tile: no run
+ * fails for it.
  */
 public final class Thumbnails {
     /** The longer side in pixels, while there are few. */
@@ -30,11 +29,10 @@ public final class Thumbnails {
 
     private static final int LEAST_SIDE = 96;
 
-    /** Few enough for a small memory: each may hold one decoded picture. */
-    private static final int THREADS = 2;
-
     private final Map<Transfer, Integer> numbers = new LinkedHashMap<>();
+    private List<FutureTask<Thumbnail>> drawings = List.of();
     private List<Thumbnail> made = List.of();
+    private Runnable making = () -> {};
 
     /** The pictures of the distinct ones of these transfers; nothing is decoded yet. */
     public Thumbnails(List<Transfer> transfers) {
@@ -58,28 +56,34 @@ public final class Thumbnails {
     /** All of them, by their numbers. */
     public synchronized List<Thumbnail> list() {
         if (made.isEmpty() && !numbers.isEmpty()) {
-            made = make();
+            begin();
+            making.run();
+            made = drawings.stream().map(Thumbnails::result).toList();
+            making = () -> {};
         }
         return made;
     }
 
-    private List<Thumbnail> make() {
-        int side = side(numbers.size());
-        Map<Path, Wanted> wanted = wanted(side);
-        ExecutorService pool = Executors.newFixedThreadPool(THREADS);
-        try {
-            Map<Path, FutureTask<Optional<SmallPicture>>> pictures = new LinkedHashMap<>();
-            wanted.forEach((path, size) -> pictures.put(path, new FutureTask<>(size::read)));
-            List<FutureTask<Thumbnail>> tasks = new ArrayList<>();
-            numbers.forEach((transfer, number) -> tasks.add(new FutureTask<>(
-                    () -> TransferDrawing.draw(number, transfer, side, artwork -> picture(pictures, artwork)))));
-            // Pictures first: whoever draws waits for no more than those that are being decoded.
-            pictures.values().forEach(pool::execute);
-            tasks.forEach(pool::execute);
-            return tasks.stream().map(Thumbnails::result).toList();
-        } finally {
-            pool.shutdownNow();
+    /** Lets another thread begin to make them; without that they are begun when the first is asked for. */
+    public synchronized void begin() {
+        if (!drawings.isEmpty()) {
+            return;
         }
+        int side = side(numbers.size());
+        Map<Path, FutureTask<Optional<SmallPicture>>> pictures = new LinkedHashMap<>();
+        wanted(side).forEach((path, size) -> pictures.put(path, new FutureTask<>(size::read)));
+        List<FutureTask<Thumbnail>> tasks = new ArrayList<>();
+        numbers.forEach((transfer, number) -> tasks.add(new FutureTask<>(
+                () -> TransferDrawing.draw(number, transfer, side, artwork -> picture(pictures, artwork)))));
+        drawings = tasks;
+        // A task that is done or being done is passed over, so whoever comes second takes the next one.
+        making = () -> {
+            pictures.values().forEach(FutureTask::run);
+            tasks.forEach(FutureTask::run);
+        };
+        Thread beside = new Thread(making, "small pictures");
+        beside.setDaemon(true); // a run that fails waits for no picture
+        beside.start();
     }
 
     private static Optional<SmallPicture> picture(
