@@ -34,8 +34,10 @@ final class BentPicture {
     private final boolean isFiner;
     private final double left;
     private final double top;
-    private final Box shown;
-    private final double beyond;
+    private final double nearLeft;
+    private final double nearRight;
+    private final double nearBottom;
+    private final double nearTop;
     private final int width;
     private double[] knots;
     private double[] knotsBelow;
@@ -48,8 +50,11 @@ final class BentPicture {
         this.isFiner = finer > NO_FINER;
         this.left = asked.box().x().mm();
         this.top = asked.box().top().mm();
-        this.shown = asked.shown();
-        this.beyond = BEYOND / asked.perMm();
+        double beyond = BEYOND / asked.perMm();
+        this.nearLeft = asked.shown().x().mm() - beyond;
+        this.nearRight = asked.shown().right().mm() + beyond;
+        this.nearBottom = asked.shown().y().mm() - beyond;
+        this.nearTop = asked.shown().top().mm() + beyond;
         this.width = asked.width();
         this.knots = new double[4 * (width / KNOT + 2)];
         this.knotsBelow = new double[knots.length];
@@ -146,10 +151,7 @@ final class BentPicture {
     }
 
     private boolean isNearShown(double u, double v) {
-        return u > shown.x().mm() - beyond
-                && u < shown.right().mm() + beyond
-                && v > shown.y().mm() - beyond
-                && v < shown.top().mm() + beyond;
+        return u > nearLeft && u < nearRight && v > nearBottom && v < nearTop;
     }
 
     private int colour(int k, double part) {

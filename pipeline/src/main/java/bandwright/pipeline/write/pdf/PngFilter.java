@@ -63,12 +63,6 @@ final class PngFilter {
         }
     }
 
-    private static int predicted(byte[] row, byte[] above, int i, int distance) {
-        int left = i > distance ? row[i - distance] & 0xFF : 0;
-        int corner = i > distance ? above[i - distance] & 0xFF : 0;
-        return nearest(left, above[i] & 0xFF, corner);
-    }
-
     /** The Paeth predictor: of left, above and corner the one nearest to left + above - corner. */
     private static int nearest(int left, int above, int corner) {
         int toLeft = Math.abs(above - corner);
@@ -85,14 +79,35 @@ final class PngFilter {
      */
     static void apply(byte[] plain, byte[] above, int distance, byte[] out) {
         long up = 0;
-        long paeth = 0;
         for (int i = 1; i < plain.length; i++) {
             up += Math.abs((byte) (plain[i] - above[i]));
-            paeth += Math.abs((byte) (plain[i] - predicted(plain, above, i, distance)));
         }
-        out[0] = (byte) (up <= paeth ? UP : PAETH);
-        for (int i = 1; i < plain.length; i++) {
-            out[i] = (byte) (plain[i] - (up <= paeth ? above[i] & 0xFF : predicted(plain, above, i, distance)));
+        long paeth = 0;
+        for (int first = 1; first <= distance; first++) {
+            paeth += applyPaeth(plain, above, first, distance, out);
         }
+        out[0] = PAETH;
+        if (up <= paeth) {
+            out[0] = UP;
+            for (int i = 1; i < plain.length; i++) {
+                out[i] = (byte) (plain[i] - above[i]);
+            }
+        }
+    }
+
+    /** One byte of every pixel, as {@link #undoPaeth} goes; gives the sum of what is left. */
+    private static long applyPaeth(byte[] plain, byte[] above, int first, int distance, byte[] out) {
+        long sum = 0;
+        int left = 0;
+        int corner = 0;
+        for (int i = first; i < plain.length; i += distance) {
+            int up = above[i] & 0xFF;
+            int predicted = up == corner ? left : left == corner ? up : nearest(left, up, corner);
+            out[i] = (byte) (plain[i] - predicted);
+            sum += Math.abs(out[i]);
+            left = plain[i] & 0xFF;
+            corner = up;
+        }
+        return sum;
     }
 }
