@@ -71,8 +71,6 @@ final class WeekendOrders {
             Q1052 | Paid | MUG-14-LIP | keeper | 1 |
             Q1052 | Paid | TUM-12-W | shoal | 1 |
             Q1053 | Paid | CONE-12-W | rowing club | 2 | | Name: Marigold; Name: Ossian
-            Q1053 | Paid | CONE-17-W | choir | 1 |
-            Q1053 | Paid | TUM-20-T | shoal | 1 |
             Q1053 | Paid | MUG-11-W | watch | 2 |
             """;
 

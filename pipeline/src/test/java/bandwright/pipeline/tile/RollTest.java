@@ -118,10 +118,8 @@ class RollTest {
         assertThat(tiled.atLeast())
                 .as("seed %d", seed)
                 .isBetween(1, tiled.sheets().size());
-        double total = 0;
         for (Sheet sheet : tiled.sheets()) {
             Length length = sheet.room().page().height();
-            total += length.mm();
             assertThat(length).as("seed %d", seed).isLessThanOrEqualTo(longest);
             assertThat(length.mm()).as("seed %d", seed).isGreaterThanOrEqualTo(areaBound(sheet, shop) - 0.01);
             Length shorter = length.minus(Length.mm(0.02));

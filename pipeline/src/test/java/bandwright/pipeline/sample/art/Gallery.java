@@ -18,7 +18,7 @@ public final class Gallery {
     /** Draws all pictures into that folder and says their names. */
     public static List<String> write(Path folder) throws IOException {
         Files.createDirectories(folder);
-        jpeg(TernPicture.draw(), 0.85f, folder.resolve("tern.jpg"));
+        jpeg(TernPicture.draw(), 0.75f, folder.resolve("tern.jpg"));
         png(StormLampPicture.four().image(), folder.resolve("storm-lamp.png"));
         flat(StormLampPicture.one(), folder.resolve("storm-lamp-square.png"));
         flat(ChoirPicture.draw(), folder.resolve("choir.png"));
@@ -56,19 +56,24 @@ public final class Gallery {
         png(Palette.picture(picture.image()), file);
     }
 
+    /** Packed as small as PNG can: the pictures are handed around with the program. */
     private static void png(BufferedImage image, Path file) throws IOException {
-        ImageIO.write(image, "png", file.toFile());
+        write("png", image, 0, file);
     }
 
     private static void jpeg(Canvas picture, float kept, Path file) throws IOException {
+        write("jpeg", picture.image(), kept, file);
+    }
+
+    private static void write(String kind, BufferedImage image, float quality, Path file) throws IOException {
         Files.deleteIfExists(file);
-        ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+        ImageWriter writer = ImageIO.getImageWritersByFormatName(kind).next();
         try (ImageOutputStream out = ImageIO.createImageOutputStream(file.toFile())) {
-            ImageWriteParam quality = writer.getDefaultWriteParam();
-            quality.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
-            quality.setCompressionQuality(kept);
+            ImageWriteParam param = writer.getDefaultWriteParam();
+            param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+            param.setCompressionQuality(quality);
             writer.setOutput(out);
-            writer.write(null, new IIOImage(picture.image(), null, null), quality);
+            writer.write(null, new IIOImage(image, null, null), param);
         } finally {
             writer.dispose();
         }
