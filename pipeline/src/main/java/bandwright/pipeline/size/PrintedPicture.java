@@ -19,8 +19,9 @@ import java.util.stream.Stream;
  *
  * @param layers without what the overlap repeats
  * @param fits how each picture lies in its box, the left one first
+ * @param thinnest the thin strokes of its letters; empty where none are set
  */
-record PrintedPicture(Band band, List<Layer> layers, List<PlacedPicture> fits) {
+record PrintedPicture(Band band, List<Layer> layers, List<PlacedPicture> fits, Optional<Length> thinnest) {
     /**
      * A picture and how it lies.
      *
@@ -54,7 +55,7 @@ record PrintedPicture(Band band, List<Layer> layers, List<PlacedPicture> fits) {
             }
             layers.add(new Layer.Picture(artwork, fit.place(), fit.place().shared(box)));
         }
-        return new PrintedPicture(band, layers, fits);
+        return new PrintedPicture(band, layers, fits, Optional.empty());
     }
 
     private static PictureFit fit(Band band, Design design, ArtworkFile artwork, Box box) {
@@ -71,10 +72,10 @@ record PrintedPicture(Band band, List<Layer> layers, List<PlacedPicture> fits) {
     }
 
     /** The same with letters over it. */
-    PrintedPicture with(List<Layer> letters) {
+    PrintedPicture with(List<Layer> letters, Optional<Length> strokes) {
         List<Layer> more = new ArrayList<>(layers);
         more.addAll(letters);
-        return new PrintedPicture(band, more, fits);
+        return new PrintedPicture(band, more, fits, strokes);
     }
 
     /** All that is printed, the overlap too. */

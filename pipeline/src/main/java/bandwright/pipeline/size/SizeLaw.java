@@ -17,6 +17,7 @@ import bandwright.rules.paper.PaperChoice;
 import bandwright.rules.paper.PaperRoom;
 import bandwright.rules.paper.Printer;
 import bandwright.rules.units.Box;
+import bandwright.rules.units.Length;
 import bandwright.rules.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,6 +28,9 @@ import java.util.SortedMap;
 final class SizeLaw {
     /** A picture this many times as long as wide is a line, not a picture. [J] */
     private static final int SLIMMEST = 1000;
+
+    /** Strokes thinner than that don't hold on a rough surface. Common practice, no source. */
+    private static final Length HOLDS = Length.mm(0.25);
 
     private final PictureLimits limits;
     private final FlagLaw flag;
@@ -117,6 +121,10 @@ final class SizeLaw {
         for (BandLimit limit : band.limitedBy()) {
             notes.add(new Note("limited", limited(limit, line.source().kind())));
         }
+        printed.thinnest()
+                .filter(HOLDS::longerThan)
+                .ifPresent(stroke ->
+                        notes.add(new Note("hairline", Words.say("note.hairline", stroke.mm2(), HOLDS.mm2()))));
         if (!line.setting().isConfirmed()) {
             String material = line.blank().material().word();
             String kind = line.source().kind().word();

@@ -14,6 +14,7 @@ import bandwright.rules.designs.Texts;
 import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -34,20 +35,22 @@ final class TextLaw {
     /** The picture with a piece's texts over it. */
     Outcome<PrintedPicture> over(PrintedPicture printed, MatchedLine line, SortedMap<String, String> pieceTexts) {
         List<Layer> letters = new ArrayList<>();
+        List<Length> strokes = new ArrayList<>();
         for (TextField field : texts.of(line.design().name())) {
             String text = pieceTexts.getOrDefault(field.field(), field.defaultText());
             for (Place place : places(field, printed)) {
                 Outcome<Optional<SetText>> set = setting.set(field, text, place.box());
                 if (set instanceof Outcome.Made<Optional<SetText>> made) {
-                    made.value()
-                            .ifPresent(type -> letters.add(
-                                    new Layer.Type(type.outline(), field.colour(), type.ink(), place.clip())));
+                    made.value().ifPresent(type -> {
+                        letters.add(new Layer.Type(type.outline(), field.colour(), type.ink(), place.clip()));
+                        strokes.add(type.thinnest());
+                    });
                 } else {
                     return set.then(none -> Outcome.made(printed));
                 }
             }
         }
-        return Outcome.made(printed.with(letters));
+        return Outcome.made(printed.with(letters, strokes.stream().min(Comparator.naturalOrder())));
     }
 
     /**

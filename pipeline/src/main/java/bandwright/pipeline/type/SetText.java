@@ -8,5 +8,6 @@ import bandwright.rules.units.Length;
  *
  * @param ink the box of what is inked, within the field's box
  * @param size the type size
+ * @param thinnest about how wide its thin strokes are
  */
-public record SetText(Outline outline, Box ink, Length size) {}
+public record SetText(Outline outline, Box ink, Length size, Length thinnest) {}

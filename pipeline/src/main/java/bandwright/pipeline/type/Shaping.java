@@ -10,8 +10,10 @@ import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
 import java.text.AttributedString;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * One line's outline by the JDK's own text engine: kerning, ligatures, joined and right-to-left scripts. Each character is
@@ -34,6 +36,17 @@ final class Shaping {
         return text.codePoints()
                 .filter(c -> !isShapeless(c) && fonts.stream().noneMatch(font -> font.canDisplay(c)))
                 .findFirst();
+    }
+
+    /** The fonts that its characters are set in. */
+    Set<Font> fonts(String text) {
+        Set<Font> used = new LinkedHashSet<>();
+        Font font = fonts.get(0);
+        for (int c : text.codePoints().filter(c -> !isShapeless(c)).toArray()) {
+            font = fontFor(c, font);
+            used.add(font);
+        }
+        return used;
     }
 
     Shape line(String text) {

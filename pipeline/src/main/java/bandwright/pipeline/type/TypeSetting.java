@@ -6,6 +6,7 @@ import bandwright.rules.designs.FontFile;
 import bandwright.rules.designs.TextField;
 import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
+import java.awt.Font;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
@@ -13,10 +14,13 @@ import java.awt.geom.Rectangle2D;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.Normalizer;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * Sets a text as large as its box allows, by its ink and not by its font's box: "Ada" in a box of 60 x 20 mm is 20 mm
@@ -33,6 +37,7 @@ public final class TypeSetting {
     private static final int MOST_CHARACTERS = 2000;
 
     private final TypeCase fonts;
+    private final Map<Font, Double> strokes = new HashMap<>();
 
     public TypeSetting(List<FontFile> own) {
         this.fonts = new TypeCase(own);
@@ -41,10 +46,22 @@ public final class TypeSetting {
     /** Sets a text; a text without ink is made of nothing. */
     public Outcome<Optional<SetText>> set(TextField field, String text, Box box) {
         try {
-            return set(field, cased(field, text), new Shaping(fonts.chain(field.font())), box);
+            String typed = cased(field, text);
+            Shaping shaping = new Shaping(fonts.chain(field.font()));
+            return set(field, typed, shaping, box)
+                    .then(made -> Outcome.made(made.map(set -> measured(set, shaping.fonts(typed)))));
         } catch (TypeCase.UnreadableFont e) {
             return Outcome.held(new TypeReason.FontUnreadable(e.id()));
         }
+    }
+
+    /** With the strokes of the font that has the thinnest. */
+    private SetText measured(SetText set, Set<Font> used) {
+        double share = used.stream()
+                .mapToDouble(font -> strokes.computeIfAbsent(font, Strokes::share))
+                .min()
+                .orElse(1);
+        return new SetText(set.outline(), set.ink(), set.size(), set.size().times(share));
     }
 
     private static Outcome<Optional<SetText>> set(TextField field, String text, Shaping shaping, Box box) {
@@ -154,6 +171,7 @@ public final class TypeSetting {
         AffineTransform map =
                 new AffineTransform(scale, 0, 0, -scale, x - ink.getMinX() * scale, y + ink.getMaxY() * scale);
         Box inked = new Box(Length.mm(x), Length.mm(y), Length.mm(wide), Length.mm(high));
-        return Optional.of(new SetText(Outline.of(block, map), inked, Length.mm(scale * TypeCase.EM)));
+        Length size = Length.mm(scale * TypeCase.EM);
+        return Optional.of(new SetText(Outline.of(block, map), inked, size, size));
     }
 }
