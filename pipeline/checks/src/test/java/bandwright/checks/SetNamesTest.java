@@ -7,16 +7,13 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
-import java.io.File;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,8 +28,9 @@ final class SetNamesTest {
 
     @Test
     void aReaderFindsEveryNameOnceItIsUnmirrored() throws IOException, InterruptedException {
-        assumeTrue(has("tesseract") && has("pdftoppm"), "needs tesseract and poppler");
-        Path inbox = Files.createDirectories(folder.resolve("inbox/artwork")).getParent();
+        assumeTrue(Programs.has("tesseract") && Programs.has("pdftoppm"), "needs tesseract and poppler");
+        Path inbox = folder.resolve("inbox");
+        Files.createDirectories(inbox.resolve("artwork"));
         picture(inbox.resolve("artwork/plain.png"));
         Path rules = Files.createDirectories(folder.resolve("rules"));
         Files.writeString(rules.resolve("designs.csv"), "design,artwork,fit\nplain,plain.png,cover\n");
@@ -81,7 +79,7 @@ final class SetNamesTest {
         assertThat(unit.find()).isTrue();
         String page = String.valueOf(Integer.parseInt(unit.group(1)) + 1);
         Path sheet = run.resolve("sheets/letter-01.pdf");
-        run(
+        Programs.run(
                 "pdftoppm",
                 "-r",
                 String.valueOf(DPI),
@@ -174,20 +172,6 @@ final class SetNamesTest {
     private String read(BufferedImage image) throws IOException, InterruptedException {
         Path file = folder.resolve("read.png");
         ImageIO.write(image, "png", file.toFile());
-        return run("tesseract", file.toString(), "-", "--psm", "6");
-    }
-
-    private static boolean has(String program) {
-        return Stream.of(System.getenv("PATH").split(File.pathSeparator, -1))
-                .anyMatch(place -> Files.isExecutable(Path.of(place, program)));
-    }
-
-    private static String run(String... command) throws IOException, InterruptedException {
-        Process process = new ProcessBuilder(command)
-                .redirectError(ProcessBuilder.Redirect.DISCARD)
-                .start();
-        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertThat(process.waitFor()).as(String.join(" ", command)).isZero();
-        return said;
+        return Programs.run("tesseract", file.toString(), "-", "--psm", "6");
     }
 }

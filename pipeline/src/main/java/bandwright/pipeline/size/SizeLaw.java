@@ -9,7 +9,9 @@ import bandwright.rules.Rulebook;
 import bandwright.rules.blanks.Band;
 import bandwright.rules.blanks.BandLaw;
 import bandwright.rules.blanks.BandLimit;
+import bandwright.rules.blanks.Blank;
 import bandwright.rules.blanks.PlacementLaw;
+import bandwright.rules.heat.HeatChoice;
 import bandwright.rules.heat.HeatKind;
 import bandwright.rules.paper.ColourBy;
 import bandwright.rules.paper.FlagLaw;
@@ -32,12 +34,14 @@ final class SizeLaw {
     /** Strokes thinner than that don't hold on a rough surface. Common practice, no source. */
     private static final Length HOLDS = Length.mm(0.25);
 
+    private final Rulebook rules;
     private final PictureLimits limits;
     private final FlagLaw flag;
     private final PaperChoice papers;
     private final TextLaw type;
 
     SizeLaw(Rulebook rules, Optional<String> paper) {
+        this.rules = rules;
         this.limits = new PictureLimits(rules.shop());
         this.flag = FlagLaw.of(rules.shop());
         this.papers = PaperChoice.of(rules, paper);
@@ -119,7 +123,7 @@ final class SizeLaw {
     private List<Note> notes(MatchedLine line, Band band, PrintedPicture printed) {
         List<Note> notes = new ArrayList<>(limits.notes(printed.fits()));
         for (BandLimit limit : band.limitedBy()) {
-            notes.add(new Note("limited", limited(limit, line.source().kind())));
+            notes.add(new Note("limited", limited(limit, line)));
         }
         printed.thinnest()
                 .filter(HOLDS::longerThan)
@@ -133,22 +137,39 @@ final class SizeLaw {
         return List.copyOf(notes);
     }
 
-    private static String limited(BandLimit limit, HeatKind kind) {
-        String source =
-                switch (kind) {
-                    case MUG_PRESS, TUMBLER_PRESS, FLAT_PRESS -> Words.say("size.limited.press");
-                    case OVEN -> Words.say("size.limited.oven");
-                };
+    private String limited(BandLimit limit, MatchedLine line) {
         String side =
                 switch (limit.column()) {
                     case MAX_BAND_HEIGHT -> Words.say("size.limited.height");
                     case MAX_BAND_WIDTH -> Words.say("size.limited.width");
                 };
         return Words.say(
-                "note.limited",
-                source,
-                side,
-                limit.given().mm2(),
-                limit.wanted().mm2());
+                        "note.limited",
+                        source(line.source().kind()),
+                        side,
+                        limit.given().mm2(),
+                        limit.wanted().mm2())
+                + other(limit.column(), line);
+    }
+
+    private static String source(HeatKind kind) {
+        return switch (kind) {
+            case MUG_PRESS, TUMBLER_PRESS, FLAT_PRESS -> Words.say("size.limited.press");
+            case OVEN -> Words.say("size.limited.oven");
+        };
+    }
+
+    /** The first heat source that takes the blank and does not cut its band there. */
+    private String other(BandLimit.Column column, MatchedLine line) {
+        Blank blank = line.blank();
+        return HeatChoice.candidates(blank, rules.heatSources()).stream()
+                .filter(source -> HeatChoice.among(List.of(source), blank, rules.pressSettings())
+                        .chosen()
+                        .isPresent())
+                .filter(source -> BandLaw.of(blank, source).stream()
+                        .anyMatch(band -> band.limitedBy().stream().noneMatch(limit -> limit.column() == column)))
+                .findFirst()
+                .map(source -> Words.say("size.limited.other", source.id()))
+                .orElse("");
     }
 }
