@@ -3,7 +3,6 @@ package bandwright.pipeline.cli;
 import bandwright.pipeline.Flow;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.artwork.ArtworkShelf;
-import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.intake.Inbox;
 import bandwright.pipeline.intake.InboxFault;
 import bandwright.pipeline.ledger.Ledger;
@@ -19,9 +18,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -96,12 +93,10 @@ final class CheckCommand implements Callable<Integer> {
         Summary summary = Summary.of(run);
         summary.refusals().forEach(terminal::answer);
         toMend += run.orders().unread().size();
-        Map<String, Long> byCode = new TreeMap<>();
-        for (HeldRow held : run.held()) {
-            byCode.merge(held.reason().code(), 1L, Long::sum);
-        }
-        summary.heldLines().forEach(terminal::answer);
-        byCode.forEach((code, rows) -> terminal.answer(Words.say("check.held", code, rows)));
+        summary.heldByCode().forEach((code, lines) -> {
+            terminal.answer(Words.say("check.held", code, lines.size()));
+            lines.forEach(line -> terminal.answer(Words.say("check.held-row", line)));
+        });
         toMend += run.held().size();
         terminal.answer(summary.wouldBe());
     }

@@ -7,7 +7,6 @@ import bandwright.rules.Rulebook;
 import bandwright.rules.RulebookFaults;
 import bandwright.rules.paper.PaperRoom;
 import bandwright.rules.paper.Printer;
-import bandwright.rules.table.Nearest;
 import bandwright.rules.words.Words;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -31,6 +30,8 @@ final class RulerCommand implements Callable<Integer> {
 
     /** No printer is that far off; a slip of the hand is. [J] */
     private static final double MOST_OFF = 0.05;
+
+    private static final BigDecimal MM_AN_INCH = new BigDecimal("25.4");
 
     @Option(names = "--printer", paramLabel = "ID", descriptionKey = "ruler.printer")
     private @Nullable String printer;
@@ -69,8 +70,11 @@ final class RulerCommand implements Callable<Integer> {
         Optional<Printer> wanted = rules.printers().find(id);
         if (wanted.isEmpty()) {
             List<String> ids = rules.printers().list().stream().map(Printer::id).toList();
-            return wrongUsage(
-                    Words.say("ruler.no-such-printer", id, Nearest.of(id, ids).orElse(String.join(", ", ids))));
+            return wrongUsage(Words.say("ruler.no-such-printer", id, Sheets.nearest(id, ids)));
+        }
+        Optional<String> noPaper = Sheets.refusal(rules, Optional.ofNullable(paper));
+        if (noPaper.isPresent()) {
+            return wrongUsage(noPaper.get());
         }
         Optional<PaperRoom> room = Sheets.rooms(rules, Optional.ofNullable(paper)).stream()
                 .filter(one -> Sheets.takes(wanted.get(), one.paper()))
@@ -83,20 +87,38 @@ final class RulerCommand implements Callable<Integer> {
     }
 
     private int write(PaperRoom room) {
-        Path file =
-                out != null ? out : Path.of(OwnFile.name("ruler", room.printer().id()));
-        if (!OwnFile.mayReplace(file)) {
+        Path file = out != null
+                ? out
+                : Path.of(OwnFile.name(OwnFile.Kind.RULER, room.printer().id()));
+        if (!OwnFile.mayReplace(file, OwnFile.Kind.RULER)) {
             return wrongUsage(Words.say("strip.not-ours", file));
         }
         try {
-            OwnFile.write(file, to -> RulerPage.write(room, new RunId(LocalDate.EPOCH, 1), to));
+            OwnFile.write(file, to -> RulerPage.write(room, command(room), new RunId(LocalDate.EPOCH, 1), to));
         } catch (IOException e) {
             terminal.complain(Words.say("strip.unwritten", file));
             return ExitCode.NOTHING_PUBLISHED;
         }
         terminal.answer(
-                Words.say("ruler.done", file, room.paper().id(), room.printer().id()));
+                Words.say("ruler.done", file, room.paper().id(), room.printer().id(), command(room)));
         return ExitCode.DONE;
+    }
+
+    /** What the measured lengths are typed in behind: the same printer, tables and paper again. */
+    private String command(PaperRoom room) {
+        StringBuilder command = new StringBuilder(
+                "bandwright ruler --printer " + quoted(room.printer().id()));
+        if (paper != null) {
+            command.append(" --paper ").append(quoted(paper));
+        }
+        if (rulesFolder != null) {
+            command.append(" --rules ").append(quoted(rulesFolder.toString()));
+        }
+        return command.append(" --measured").toString();
+    }
+
+    private static String quoted(String word) {
+        return word.contains(" ") ? "\"" + word + "\"" : word;
     }
 
     private int scales(PaperRoom room, String text) {
@@ -108,6 +130,9 @@ final class RulerCommand implements Callable<Integer> {
         }
         BigDecimal x = new BigDecimal(matcher.group(1).replace(',', '.'));
         BigDecimal y = new BigDecimal(matcher.group(2).replace(',', '.'));
+        if (areInches(x, across) && areInches(y, along)) {
+            return wrongUsage(Words.say("ruler.inches", text, inMm(x), inMm(y), across, along));
+        }
         if (isFarOff(x, across) || isFarOff(y, along)) {
             return wrongUsage(Words.say("ruler.far-off", text, across, along));
         }
@@ -117,6 +142,14 @@ final class RulerCommand implements Callable<Integer> {
                 scale(x, across).toPlainString(),
                 scale(y, along).toPlainString()));
         return ExitCode.DONE;
+    }
+
+    private static boolean areInches(BigDecimal measured, int bar) {
+        return !isFarOff(measured.multiply(MM_AN_INCH), bar);
+    }
+
+    private static String inMm(BigDecimal inches) {
+        return inches.multiply(MM_AN_INCH).setScale(1, RoundingMode.HALF_UP).toPlainString();
     }
 
     private static boolean isFarOff(BigDecimal measured, int bar) {

@@ -11,8 +11,6 @@ import bandwright.rules.blanks.BandLaw;
 import bandwright.rules.blanks.Blank;
 import bandwright.rules.heat.HeatChoice;
 import bandwright.rules.heat.HeatSource;
-import bandwright.rules.paper.PaperRoom;
-import bandwright.rules.table.Nearest;
 import bandwright.rules.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -69,8 +67,11 @@ final class StripCommand implements Callable<Integer> {
         if (heatSource != null && wish.isEmpty()) {
             List<String> ids =
                     rules.heatSources().list().stream().map(HeatSource::id).toList();
-            String near = Nearest.of(heatSource, ids).orElse(String.join(", ", ids));
-            return wrongUsage(Words.say("strip.no-such-source", heatSource, near));
+            return wrongUsage(Words.say("strip.no-such-source", heatSource, Sheets.nearest(heatSource, ids)));
+        }
+        Optional<String> noPaper = Sheets.refusal(rules, Optional.ofNullable(paper));
+        if (noPaper.isPresent()) {
+            return wrongUsage(noPaper.get());
         }
         HeatChoice choice = HeatChoice.among(
                 wish.map(List::of).orElseGet(() -> HeatChoice.candidates(blank.get(), rules.heatSources())),
@@ -87,30 +88,38 @@ final class StripCommand implements Callable<Integer> {
         if (band.isEmpty()) {
             return wrongUsage(Words.say("check.band-empty", blank.get().sku(), source.id()));
         }
-        Optional<PaperRoom> room = Sheets.rooms(rules, Optional.ofNullable(paper)).stream()
-                .filter(one -> FitStrip.fits(band.get(), one))
-                .findFirst();
-        if (room.isEmpty()) {
+        Optional<FitStrip> strip = strip(blank.get(), source, band.get(), rules);
+        if (strip.isEmpty()) {
             return wrongUsage(Words.say("strip.too-large", blank.get().sku()));
         }
-        return write(blank.get(), source, band.get(), room.get(), rules);
+        return write(strip.get(), blank.get());
     }
 
-    private int write(Blank blank, HeatSource source, Band band, PaperRoom room, Rulebook rules) {
-        Path file = out != null ? out : Path.of(OwnFile.name("strip", blank.sku()));
-        if (!OwnFile.mayReplace(file)) {
+    /** On the first paper that takes it whole; if none does, glued together from the first that there is. */
+    private Optional<FitStrip> strip(Blank blank, HeatSource source, Band band, Rulebook rules) {
+        List<FitStrip> strips = Sheets.rooms(rules, Optional.ofNullable(paper)).stream()
+                .map(room -> FitStrip.of(blank, source, band, room, rules.shop().unit()))
+                .filter(strip -> !strip.isTooLarge())
+                .toList();
+        return strips.stream().filter(strip -> strip.count() == 1).findFirst().or(() -> strips.stream()
+                .findFirst());
+    }
+
+    private int write(FitStrip strip, Blank blank) {
+        Path file = out != null ? out : Path.of(OwnFile.name(OwnFile.Kind.STRIP, blank.sku()));
+        if (!OwnFile.mayReplace(file, OwnFile.Kind.STRIP)) {
             return wrongUsage(Words.say("strip.not-ours", file));
         }
         try {
-            RunId day = new RunId(LocalDate.EPOCH, 1);
-            OwnFile.write(
-                    file,
-                    to -> FitStrip.write(blank, source, band, room, rules.shop().unit(), day, to));
+            OwnFile.write(file, to -> strip.write(new RunId(LocalDate.EPOCH, 1), to));
         } catch (IOException e) {
             terminal.complain(Words.say("strip.unwritten", file));
             return ExitCode.NOTHING_PUBLISHED;
         }
-        terminal.answer(Words.say("strip.done", file, room.paper().id()));
+        String done = strip.count() == 1
+                ? Words.say("strip.done", file, strip.paper())
+                : Words.say("strip.done-glued", file, strip.paper(), strip.count());
+        terminal.answer(done);
         return ExitCode.DONE;
     }
 

@@ -6,7 +6,10 @@ import bandwright.pipeline.intake.InboxFile;
 import bandwright.pipeline.rows.From;
 import bandwright.rules.words.Words;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** A run in the few lines that a person reads on the terminal, and in the exit code that a script reads. */
@@ -34,6 +37,16 @@ record Summary(Run run) {
 
     List<String> heldLines() {
         return run.held().stream().map(Summary::line).toList();
+    }
+
+    /** The same, by what they are held for. */
+    SortedMap<String, List<String>> heldByCode() {
+        SortedMap<String, List<String>> lines = new TreeMap<>();
+        for (HeldRow held : run.held()) {
+            lines.computeIfAbsent(held.reason().code(), code -> new ArrayList<>())
+                    .add(line(held));
+        }
+        return lines;
     }
 
     String published(Path folder) {

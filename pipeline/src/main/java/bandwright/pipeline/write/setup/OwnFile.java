@@ -5,6 +5,7 @@ import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.regex.Pattern;
@@ -15,7 +16,24 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 public final class OwnFile {
     private static final Pattern UNSAFE = Pattern.compile("[^A-Za-z0-9._-]");
 
+    /** Every file system takes names of that many letters. */
+    private static final int LONGEST = 80;
+
+    private static final String MARK = "BandwrightPage";
+
     private OwnFile() {}
+
+    /** Which page a file holds; one is never written over the other, nor over the sheets of a run. */
+    public enum Kind {
+        STRIP("strip"),
+        RULER("ruler");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+    }
 
     /** Writes to a stream that is closed afterwards. */
     @FunctionalInterface
@@ -24,17 +42,26 @@ public final class OwnFile {
     }
 
     /** A file's name from what somebody typed. */
-    public static String name(String kind, String about) {
-        return kind + "-" + UNSAFE.matcher(about).replaceAll("_") + ".pdf";
+    public static String name(Kind kind, String about) {
+        String safe = UNSAFE.matcher(about).replaceAll("_");
+        return kind.word + "-" + safe.substring(0, Math.min(safe.length(), LONGEST)) + ".pdf";
     }
 
-    /** Whether nothing stands there, or a page that was written by this program. */
-    public static boolean mayReplace(Path file) {
-        if (!Files.exists(file)) {
+    static void mark(PDDocument document, Kind kind) {
+        document.getDocumentInformation().setCustomMetadataValue(MARK, kind.word);
+    }
+
+    /** Whether nothing stands there, or such a page that was written by this program. */
+    public static boolean mayReplace(Path file, Kind kind) {
+        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
             return true;
         }
+        if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+            return false;
+        }
         try (PDDocument document = Loader.loadPDF(file.toFile())) {
-            return PdfFile.isOwn(document);
+            return PdfFile.isOwn(document)
+                    && kind.word.equals(document.getDocumentInformation().getCustomMetadataValue(MARK));
         } catch (IOException e) {
             return false;
         }
@@ -42,8 +69,8 @@ public final class OwnFile {
 
     /** Beside its place first, then in one step. */
     public static void write(Path file, Body body) throws IOException {
-        Path folder = file.toAbsolutePath().getParent();
-        Path beside = Files.createTempFile(folder, ".bandwright", ".pdf");
+        // Not a temporary file of the system's, which only its owner could open.
+        Path beside = file.resolveSibling("." + file.getFileName() + ".part");
         try {
             try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(beside))) {
                 body.writeTo(out);

@@ -11,15 +11,20 @@ import bandwright.rules.units.Length;
 import bandwright.rules.words.Words;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /**
  * One page that tells what a printer really does: bars of 200 mm across and along to be measured, ladders at all four
- * edges that show what it can't reach, a line that tells whether it mirrors, and the print settings.
+ * edges that show what it can't reach, a line that tells whether it mirrors, and the print settings. On small paper the bars are shorter and the words stand on a second page.
  */
 public final class RulerPage {
     private static final int BAR = 200;
     private static final int SHORT_BAR = 100;
+    private static final int SHORTEST_BAR = 50;
+
+    /** Narrower than that no words are set beside the bar: they go on a page of their own. */
+    private static final double LEAST_MEASURE = 100;
 
     /** The bar across stands under the one along, clear of the ladder. */
     private static final double ABOVE_FOOT = 34;
@@ -29,26 +34,32 @@ public final class RulerPage {
 
     private final PaperRoom room;
     private final SetupSheet sheet;
+    private final Faces faces;
+    private final String command;
 
-    private RulerPage(PaperRoom room, Faces faces) {
+    private RulerPage(PaperRoom room, String command, Faces faces) {
         this.room = room;
-        this.sheet = new SetupSheet(faces, wholePage(room), false);
+        this.faces = faces;
+        this.command = command;
+        this.sheet = SetupSheet.asPrinted(faces, wholePage(room));
     }
 
-    /** The bars' length on a paper: 200 mm, or 100 where a side has no room for more. */
+    /** The bars' length on a paper: 200 mm, or 100 or 50 where a side has no room for more. */
     public static int barMm(Length side) {
-        return side.mm() >= BAR + 10 ? BAR : SHORT_BAR;
+        return side.mm() >= BAR + 10 ? BAR : side.mm() >= SHORT_BAR + 15 ? SHORT_BAR : SHORTEST_BAR;
     }
 
-    /** Writes the page. */
-    public static void write(PaperRoom room, RunId day, OutputStream out) throws IOException {
+    /** Writes the page; what was measured is typed in behind that command. */
+    public static void write(PaperRoom room, String command, RunId day, OutputStream out) throws IOException {
         String title =
                 Words.say("ruler.title", room.printer().id(), room.paper().id());
         try (PDDocument document = PdfFile.create(day, "ruler-" + room.printer().id(), title)) {
+            OwnFile.mark(document, OwnFile.Kind.RULER);
             Faces faces = new Faces(document);
-            RulerPage page = new RulerPage(room, faces);
-            page.draw(title);
-            document.addPage(page.sheet.page(document));
+            RulerPage page = new RulerPage(room, command, faces);
+            for (SetupSheet sheet : page.sheets(title)) {
+                document.addPage(sheet.page(document));
+            }
             faces.finish();
             PdfFile.save(document, out);
         }
@@ -58,43 +69,44 @@ public final class RulerPage {
         return new PaperRoom(room.paper(), room.printer(), room.page(), room.page());
     }
 
-    private void draw(String title) {
+    private List<SetupSheet> sheets(String title) {
         double width = sheet.width().mm();
         double height = sheet.height().mm();
         double left = 26;
         double measure = width - left - 62;
+        boolean isSmall = measure < LEAST_MEASURE || barMm(room.page().height()) < BAR;
         ladders(width, height);
-        double y = sheet.setBelow(title, Style.HEADING, left, height - 24, measure);
-        y = sheet.setBelow(Words.say("ruler.settings"), Style.BODY, left, y - 2, measure);
-        y = sheet.setBelow(Words.say("ruler.mirror"), Style.STRONG, left, y - 3, measure);
-        String mirror = room.printer().mirror() == MirrorBy.DRIVER ? "ruler.mirror-driver" : "ruler.mirror-file";
-        y = sheet.setBelow(Words.say(mirror), Style.BODY, left, y - 1, measure);
-        y = sheet.setBelow(Words.say("ruler.measure"), Style.STRONG, left, y - 3, measure);
-        int across = barMm(room.page().width());
-        int along = barMm(room.page().height());
-        y = sheet.setBelow(
-                Words.say("ruler.measure-how", across, along, room.printer().id()), Style.BODY, left, y - 1, measure);
-        sheet.setBelow(Words.say("ruler.edges"), Style.BODY, left, y - 3, measure);
-        bar(across, (width - across) / 2, ABOVE_FOOT, false);
-        bar(along, width - 42, Math.max(ABOVE_FOOT + 14, height - along - 16), true);
+        bars(width, height, isSmall);
+        if (!isSmall) {
+            words(sheet, title, left, height - 24, measure);
+            return List.of(sheet);
+        }
+        SetupSheet second = SetupSheet.asPrinted(faces, room);
+        double reach = second.width().mm();
+        words(second, title, 0, second.height().mm(), reach);
+        return List.of(sheet, second);
     }
 
-    /** From the outer edge of one end line to the outer edge of the other. */
-    private void bar(int mm, double x, double y, boolean isUp) {
-        double half = SetupSheet.HAIRLINE.mm() / 2;
-        sheet.canvas().save();
-        if (isUp) {
-            sheet.canvas().concat(0, 1, -1, 0, Length.mm(x), Length.mm(y));
-        } else {
-            sheet.canvas().concat(1, 0, 0, 1, Length.mm(x), Length.mm(y));
-        }
-        sheet.across(0, mm, 0);
-        for (int i = 0; i <= mm; i++) {
-            double at = i == 0 ? half : i == mm ? mm - half : i;
-            sheet.up(at, 0, i % 100 == 0 ? 7 : i % 10 == 0 ? 4.5 : i % 5 == 0 ? 3 : 1.8);
-        }
-        sheet.setCentred(Words.say(isUp ? "ruler.bar-along" : "ruler.bar-across", mm), Style.SMALL, mm / 4.0, 8);
-        sheet.canvas().restore();
+    private void words(SetupSheet page, String title, double left, double top, double measure) {
+        double y = page.setBelow(title, Style.HEADING, left, top, measure);
+        y = page.setBelow(Words.say("ruler.settings"), Style.BODY, left, y - 2, measure);
+        y = page.setBelow(Words.say("ruler.mirror"), Style.STRONG, left, y - 3, measure);
+        String mirror = room.printer().mirror() == MirrorBy.DRIVER ? "ruler.mirror-driver" : "ruler.mirror-file";
+        y = page.setBelow(Words.say(mirror), Style.BODY, left, y - 1, measure);
+        y = page.setBelow(Words.say("ruler.measure"), Style.STRONG, left, y - 3, measure);
+        int across = barMm(room.page().width());
+        int along = barMm(room.page().height());
+        y = page.setBelow(Words.say("ruler.measure-how", across, along, command), Style.BODY, left, y - 1, measure);
+        page.setBelow(Words.say("ruler.edges"), Style.BODY, left, y - 3, measure);
+    }
+
+    private void bars(double width, double height, boolean isSmall) {
+        int across = barMm(room.page().width());
+        int along = barMm(room.page().height());
+        sheet.bar(across, (width - across) / 2, ABOVE_FOOT, false, Words.say("ruler.bar-across", across));
+        double right = width - (isSmall ? 22 : 42);
+        double foot = Math.max(ABOVE_FOOT + 14, height - along - 16);
+        sheet.bar(along, right, foot, true, Words.say("ruler.bar-along", along));
     }
 
     /** A rung every millimetre from each edge, numbered every second one: the lowest number that shows is the margin. */
