@@ -81,6 +81,7 @@ final class SetUpCommandsTest {
         assertThat(out.toString())
                 .contains("Did you mean MUG-11-W?")
                 .contains("blank-unknown: 1 row(s) held")
+                .containsPattern("blank-unknown: 1 row\\(s\\) held\\R  .*MUG-11-WH.*\\R.*design-unknown: 1 row")
                 .contains("5 to mend.");
         assertThat(folder.resolve("outbox")).doesNotExist();
     }

@@ -26,6 +26,8 @@ public final class RulerPage {
     /** Narrower than that no words are set beside the bar: they go on a page of their own. */
     private static final double LEAST_MEASURE = 100;
 
+    private static final double WORDS_MARGIN = 8;
+
     /** The bar across stands under the one along, clear of the ladder. */
     private static final double ABOVE_FOOT = 34;
 
@@ -82,8 +84,7 @@ public final class RulerPage {
             return List.of(sheet);
         }
         SetupSheet second = SetupSheet.asPrinted(faces, room);
-        double reach = second.width().mm();
-        words(second, title, 0, second.height().mm(), reach);
+        words(second, title, WORDS_MARGIN, height - WORDS_MARGIN, width - 2 * WORDS_MARGIN);
         return List.of(sheet, second);
     }
 
