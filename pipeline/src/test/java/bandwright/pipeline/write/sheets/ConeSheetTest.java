@@ -13,6 +13,8 @@ import bandwright.pipeline.tile.Sheet;
 import bandwright.pipeline.write.SheetFile;
 import bandwright.pipeline.write.sheets.check.SheetsCheck;
 import bandwright.rules.blanks.Sector;
+import bandwright.rules.paper.FlagLaw;
+import bandwright.rules.paper.Footprint;
 import bandwright.rules.paper.MirrorBy;
 import bandwright.rules.paper.PaperRoom;
 import bandwright.rules.units.Box;
@@ -117,6 +119,28 @@ class ConeSheetTest {
         Path pdf = written(new Sheet(room, List.of(strip)));
         SheetFile meant = new SheetFile("sheets/letter-01.pdf", List.of(new Sheet(room, List.of(bent))));
         assertThat(SheetsCheck.differences(pdf, meant)).isNotEmpty();
+    }
+
+    /** A small cone whose own flag and ticks fill the hollows of its box: they are no part of its picture. */
+    @ParameterizedTest
+    @CsvSource({"R0, true", "R90, false", "R180, false", "R270, true"})
+    void theReadBackMindsNoLabelInAConesHollow(Rotation rotation, boolean rimIsOuter) {
+        PaperRoom room = SheetShop.letter();
+        Sector small = new Sector(Length.mm(22), Length.mm(58), Length.mm(40), 1.5, rimIsOuter);
+        Box flat = Box.of(Length.mm(120), Length.mm(36));
+        ArtworkFile artwork = DrawnArtwork.png(folder, "l.png", DrawnArtwork.patches(900, 270, 7));
+        Transfer transfer = new Transfer(
+                flat.width(), flat.height(), List.of(new Layer.Picture(artwork, flat, flat)), Optional.of(small));
+        Box box = rotation.turned(transfer.box(), transfer.box()).shifted(Length.mm(60), Length.mm(90));
+        Box flag = Footprint.bent(small, FlagLaw.of(SheetShop.shop()))
+                .turned(rotation.degrees() / 90)
+                .flag()
+                .orElseThrow()
+                .shifted(box.x(), box.y());
+        Placed placed = new Placed(SheetShop.unit("Q1", 1, transfer, room), 1, box, rotation, Optional.of(flag));
+        Path pdf = written(new Sheet(room, List.of(placed)));
+        SheetFile meant = new SheetFile("sheets/letter-01.pdf", List.of(new Sheet(room, List.of(placed))));
+        assertThat(SheetsCheck.differences(pdf, meant)).isEmpty();
     }
 
     @Test

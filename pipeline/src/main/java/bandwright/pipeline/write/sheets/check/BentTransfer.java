@@ -5,7 +5,11 @@ import bandwright.rules.blanks.Sector;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.Shape;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Arc2D;
+import java.awt.geom.Area;
+import java.awt.geom.Ellipse2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 
@@ -35,6 +39,21 @@ final class BentTransfer {
         double boxHeight = transfer.box().height().mm();
         g.drawImage(bent, new AffineTransform(1 / density, 0, 0, -1 / density, 0, boxHeight), null);
         return complete;
+    }
+
+    /** What is printed, in the upright box, in millimetres, y upwards: a pie about the apex less a smaller one. */
+    static Shape shape(Transfer transfer, Sector sector) {
+        double outer = sector.outer().mm();
+        double inner = sector.inner().mm();
+        double x = transfer.box().width().mm() / 2;
+        double y = sector.rimIsOuter() ? transfer.box().height().mm() - outer : outer;
+        double degrees = Math.toDegrees(transfer.width().mm() / sector.middle().mm());
+        // Java's angles turn clockwise where y grows upwards: -90 is up, 90 is down.
+        double middle = sector.rimIsOuter() ? -90 : 90;
+        Area shape = new Area(
+                new Arc2D.Double(x - outer, y - outer, 2 * outer, 2 * outer, middle - degrees / 2, degrees, Arc2D.PIE));
+        shape.subtract(new Area(new Ellipse2D.Double(x - inner, y - inner, 2 * inner, 2 * inner)));
+        return shape;
     }
 
     private static BufferedImage bent(BufferedImage flat, Transfer transfer, Sector sector, double density) {

@@ -3,6 +3,7 @@ package bandwright.pipeline.write.sheets.check;
 import bandwright.pipeline.size.Transfer;
 import bandwright.pipeline.tile.Placed;
 import bandwright.pipeline.tile.Sheet;
+import bandwright.rules.blanks.Sector;
 import bandwright.rules.paper.MirrorBy;
 import bandwright.rules.paper.PaperRoom;
 import bandwright.rules.units.Box;
@@ -10,12 +11,14 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
+import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
@@ -78,9 +81,37 @@ final class DrawnPage {
         }
         g.dispose();
         return comparable.stream()
-                .filter(placed ->
-                        !Likeness.of(drawn, expected, pixels(placed.box())).isAlike())
+                .filter(placed -> !likeness(placed, expected).isAlike())
                 .toList();
+    }
+
+    /** Of a cone's picture only the sector counts: labels and ticks may stand in the hollows of its box. */
+    private Likeness likeness(Placed placed, BufferedImage expected) {
+        Rectangle box = pixels(placed.box());
+        Optional<Sector> sector = placed.unit().transfer().sector();
+        if (sector.isEmpty() || box.isEmpty()) {
+            return Likeness.of(drawn, expected, box);
+        }
+        AffineTransform toPixels = new AffineTransform(paperToPixels);
+        toPixels.concatenate(uprightToPaper(placed));
+        Shape shape =
+                toPixels.createTransformedShape(BentTransfer.shape(placed.unit().transfer(), sector.get()));
+        BufferedImage one = only(drawn, box, shape);
+        BufferedImage other = only(expected, box, shape);
+        return Likeness.of(one, other, new Rectangle(box.width, box.height));
+    }
+
+    /** A part of a page, white where the shape isn't. */
+    private static BufferedImage only(BufferedImage page, Rectangle box, Shape shape) {
+        BufferedImage part = new BufferedImage(box.width, box.height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = part.createGraphics();
+        g.setColor(Color.WHITE);
+        g.fillRect(0, 0, box.width, box.height);
+        g.translate(-box.x, -box.y);
+        g.clip(shape);
+        g.drawImage(page, 0, 0, null);
+        g.dispose();
+        return part;
     }
 
     private boolean draw(Graphics2D g, Placed placed, Artworks artworks) throws IOException {
