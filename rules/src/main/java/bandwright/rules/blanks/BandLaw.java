@@ -16,10 +16,17 @@ public final class BandLaw {
 
     private BandLaw() {}
 
-    /** The band; empty where margins, handle or limits leave nothing to print on. */
+    /**
+     * The band; empty where margins, handle or limits leave nothing to print on, or where a cone's bleed or overlap would
+     * go on beyond its tip or over itself.
+     */
     public static Optional<Band> of(Blank blank, HeatSource source) {
         Band band = bandOf(blank, source);
-        boolean isEmpty = !band.around().isPositive() || !band.up().isPositive();
+        boolean isEmpty = !band.around().isPositive()
+                || !band.up().isPositive()
+                || band.pattern()
+                        .filter(pattern -> !Sector.isPossible(band, pattern))
+                        .isPresent();
         return isEmpty ? Optional.empty() : Optional.of(band);
     }
 

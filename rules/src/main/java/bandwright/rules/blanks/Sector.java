@@ -26,15 +26,30 @@ public record Sector(Length inner, Length outer, Length middle, double halfRadia
         }
     }
 
+    /** Whether bleeds end before the tip of the cone, and the picture with its overlap before it lies on itself. */
+    static boolean isPossible(Band band, ConePattern pattern) {
+        double whole = 2 * Math.PI * middle(pattern).mm();
+        return inner(band, pattern).isPositive() && band.printWidth().mm() <= whole;
+    }
+
     /** What is printed on a cone: its band with bleeds and overlap. */
     static Sector of(Band band, ConePattern pattern) {
-        Length rim = pattern.rimRadius();
-        Length foot = pattern.footRadius();
-        Length middle = rim.plus(foot).half();
-        Length inner = pattern.rimIsOuter() ? foot.minus(band.bleedBottom()) : rim.minus(band.bleedTop());
-        Length outer = pattern.rimIsOuter() ? rim.plus(band.bleedTop()) : foot.plus(band.bleedBottom());
+        Length middle = middle(pattern);
+        Length outer = pattern.rimIsOuter()
+                ? pattern.rimRadius().plus(band.bleedTop())
+                : pattern.footRadius().plus(band.bleedBottom());
         double half = band.printWidth().mm() / middle.mm() / 2;
-        return new Sector(inner.atLeast(Length.ZERO), outer, middle, Math.min(half, Math.PI), pattern.rimIsOuter());
+        return new Sector(inner(band, pattern), outer, middle, half, pattern.rimIsOuter());
+    }
+
+    private static Length middle(ConePattern pattern) {
+        return pattern.rimRadius().plus(pattern.footRadius()).half();
+    }
+
+    private static Length inner(Band band, ConePattern pattern) {
+        return pattern.rimIsOuter()
+                ? pattern.footRadius().minus(band.bleedBottom())
+                : pattern.rimRadius().minus(band.bleedTop());
     }
 
     /** The bounding box, from the origin. */

@@ -150,6 +150,16 @@ class SectorTest {
         assertThat(longer).isCloseTo(2, within(1e-6));
     }
 
+    /** 80 mm at the rim, 2 mm at the foot: 1.8 mm of the pattern are left before the tip. */
+    @Test
+    void aBleedBeyondTheTipLeavesNothingToPrint() {
+        SampleBlank spike = SampleBlank.cone(80, 2, 60);
+        assertThat(BandLaw.of(spike.bleeds(Length.ZERO, Length.mm(1)).blank(), OVEN))
+                .isPresent();
+        assertThat(BandLaw.of(spike.bleeds(Length.ZERO, Length.mm(3)).blank(), OVEN))
+                .isEmpty();
+    }
+
     private static boolean holds(Box box, double x, double y) {
         double hair = 1e-6;
         return x >= box.x().mm() - hair
