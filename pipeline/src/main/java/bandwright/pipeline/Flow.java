@@ -16,6 +16,7 @@ import bandwright.pipeline.owed.Owed;
 import bandwright.pipeline.owed.Owing;
 import bandwright.pipeline.past.Memory;
 import bandwright.pipeline.past.Past;
+import bandwright.pipeline.pixels.Sights;
 import bandwright.pipeline.size.Sizing;
 import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.size.WholeOrders;
@@ -60,7 +61,8 @@ public final class Flow {
         progress.accept(Stage.SIZE);
         Past past = memory.past(Owing.keys(orders, rules), Counted.on(rules));
         Owed owed = Owing.each(matched, orders, rules, past);
-        Split<Unit> sized = Sizing.each(owed.lines(), rules, asked.paper(), past.ids());
+        Sights sights = new Sights();
+        Split<Unit> sized = Sizing.each(owed.lines(), rules, sights, asked.paper(), past.ids());
         Split<Unit> allotted = Allotting.each(sized, rules, past);
         Split<Unit> whole = WholeOrders.of(allotted, owed.held(), orders, rules);
         progress.accept(Stage.LOAD);
@@ -68,7 +70,7 @@ public final class Flow {
         progress.accept(Stage.TILE);
         Tiled tiled = Tiling.all(loads, rules);
         List<HeldRow> held = inRowOrder(owed.held(), whole.held());
-        return new Run(id, orders, past, owed, whole.made(), held, owed.skipped(), loads, tiled);
+        return new Run(id, orders, past, owed, whole.made(), held, owed.skipped(), loads, tiled, sights);
     }
 
     /** Whether the run has something that no earlier run had: else there is nothing to publish. */

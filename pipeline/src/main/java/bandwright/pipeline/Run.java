@@ -6,6 +6,7 @@ import bandwright.pipeline.intake.Orders;
 import bandwright.pipeline.load.Load;
 import bandwright.pipeline.owed.Owed;
 import bandwright.pipeline.past.Past;
+import bandwright.pipeline.pixels.Sights;
 import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.tile.Tiled;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.List;
  * @param past what was made of its orders before
  * @param owed what of it was still to make
  * @param units in the order of their rows
+ * @param sights the views of its pictures, as far as they were looked at
  * @param held all held rows, of every stage, in the order of their rows
  */
 public record Run(
@@ -27,7 +29,8 @@ public record Run(
         List<HeldRow> held,
         List<SkippedRow> skipped,
         List<Load> loads,
-        Tiled tiled) {
+        Tiled tiled,
+        Sights sights) {
     public Run {
         units = List.copyOf(units);
         held = List.copyOf(held);

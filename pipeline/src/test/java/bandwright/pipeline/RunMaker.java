@@ -9,6 +9,7 @@ import bandwright.pipeline.load.Load;
 import bandwright.pipeline.owed.Owed;
 import bandwright.pipeline.owed.OwedLine;
 import bandwright.pipeline.past.Past;
+import bandwright.pipeline.pixels.Sights;
 import bandwright.pipeline.rows.Row;
 import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.tile.Placed;
@@ -130,6 +131,7 @@ public final class RunMaker {
                 held,
                 skipped,
                 loads,
-                new Tiled(sheets, Math.min(1, sheets.size())));
+                new Tiled(sheets, Math.min(1, sheets.size())),
+                new Sights());
     }
 }

@@ -8,7 +8,7 @@ import java.nio.file.Path;
  * @param name as designs and rows write it: a path inside the artwork folder, with slashes
  * @param path where it lies
  * @param bytes the file's size
- * @param pixelWidth as stored, before the orientation tag is obeyed
+ * @param pixelWidth as stored, before the orientation tag is obeyed; of vector artwork thousandths of a point
  * @param pixelHeight as stored
  */
 public record ArtworkFile(
@@ -17,7 +17,17 @@ public record ArtworkFile(
     /** The kinds that are told by content. */
     public enum Kind {
         JPEG,
-        PNG
+        PNG,
+        TIFF,
+        WEBP,
+        GIF,
+        SVG,
+        PDF;
+
+        /** Whether it is drawn from shapes and can be printed at any size. */
+        public boolean isVector() {
+            return this == SVG || this == PDF;
+        }
     }
 
     /** Pixels across the picture as a person sees it. */

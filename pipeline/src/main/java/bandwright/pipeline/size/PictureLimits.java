@@ -23,7 +23,7 @@ record PictureLimits(Shop shop) {
         PictureFit fit = placed.fit();
         String picture = placed.artwork().name();
         String sku = line.blank().sku();
-        if (fit.ppi() < shop.ppiHold()) {
+        if (!placed.artwork().kind().isVector() && fit.ppi() < shop.ppiHold()) {
             return Optional.of(new SizeReason.PpiLow(
                     picture,
                     sku,
@@ -44,13 +44,14 @@ record PictureLimits(Shop shop) {
     /** Each kind of note once, of the first picture that asks for it. */
     List<Note> notes(List<PlacedPicture> fits) {
         Map<String, Note> notes = new LinkedHashMap<>();
-        fits.forEach(placed -> notes(placed.fit()).forEach(note -> notes.putIfAbsent(note.code(), note)));
+        fits.forEach(placed -> notes(placed).forEach(note -> notes.putIfAbsent(note.code(), note)));
         return List.copyOf(notes.values());
     }
 
-    private List<Note> notes(PictureFit fit) {
+    private List<Note> notes(PlacedPicture placed) {
+        PictureFit fit = placed.fit();
         List<Note> notes = new ArrayList<>();
-        if (fit.ppi() < shop.ppiNote()) {
+        if (!placed.artwork().kind().isVector() && fit.ppi() < shop.ppiNote()) {
             String needed = pixels(fit, shop.ppiNote());
             notes.add(note("ppi", fit.ppi(), Figures.number(shop.ppiNote()), needed));
         }

@@ -10,6 +10,7 @@ import bandwright.rules.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
@@ -34,9 +35,12 @@ record PrintedPicture(Band band, List<Layer> layers, List<PlacedPicture> fits, O
         fits = List.copyOf(fits);
     }
 
-    /** Pixels an inch on the blank, of the picture that has the fewest. */
-    int ppi() {
-        return fits.stream().mapToInt(placed -> placed.fit().ppi()).min().orElseThrow();
+    /** Pixels an inch on the blank, of the picture that has the fewest; empty if all are vector artwork. */
+    OptionalInt ppi() {
+        return fits.stream()
+                .filter(placed -> !placed.artwork().kind().isVector())
+                .mapToInt(placed -> placed.fit().ppi())
+                .min();
     }
 
     /**

@@ -3,6 +3,7 @@ package bandwright.pipeline.size;
 import bandwright.rules.blanks.Band;
 import bandwright.rules.paper.PaperRoom;
 import java.util.List;
+import java.util.OptionalInt;
 
 /** All that units of one blank, heat source, design and picture have in common. */
-record Sized(Band band, Transfer transfer, List<PaperRoom> rooms, int ppi, List<Note> notes) {}
+record Sized(Band band, Transfer transfer, List<PaperRoom> rooms, OptionalInt ppi, List<Note> notes) {}

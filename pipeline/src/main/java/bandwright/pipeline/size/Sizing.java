@@ -9,6 +9,7 @@ import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.pipeline.owed.OwedLine;
 import bandwright.pipeline.owed.OwedPiece;
+import bandwright.pipeline.pixels.Sights;
 import bandwright.pipeline.rows.Row;
 import bandwright.rules.Rulebook;
 import bandwright.rules.blanks.Blank;
@@ -21,7 +22,6 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.stream.Stream;
@@ -56,10 +56,12 @@ public final class Sizing {
     /**
      * Every line, in its order, ends as one unit a piece, or held.
      *
+     * @param sights where its pictures are looked at
      * @param paper the paper that the command line names; empty = the shop's papers
      * @param takenIds of units that were made before: no unit gets one of them
      */
-    public static Split<Unit> each(List<OwedLine> lines, Rulebook rules, Optional<String> paper, Set<String> takenIds) {
+    public static Split<Unit> each(
+            List<OwedLine> lines, Rulebook rules, Sights sights, Optional<String> paper, Set<String> takenIds) {
         Sizing sizing = new Sizing(new SizeLaw(rules, paper), new UnitIds(takenIds));
         List<Unit> made = new ArrayList<>();
         List<HeldRow> held = new ArrayList<>();
@@ -122,7 +124,7 @@ public final class Sizing {
                     sized.band(),
                     sized.transfer(),
                     sized.rooms(),
-                    OptionalInt.of(sized.ppi()),
+                    sized.ppi(),
                     sized.notes()));
         }
     }

@@ -6,6 +6,7 @@ import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.pipeline.match.TestShop;
 import bandwright.pipeline.owed.OwedLine;
+import bandwright.pipeline.pixels.Sights;
 import bandwright.pipeline.size.Sizing;
 import bandwright.pipeline.size.Unit;
 import bandwright.rules.blanks.Form;
@@ -193,7 +194,12 @@ class LoadingTest {
     }
 
     private List<Unit> units(List<MatchedLine> lines) {
-        return Sizing.each(lines.stream().map(OwedLine::whole).toList(), shop.rules(), Optional.empty(), Set.of())
+        return Sizing.each(
+                        lines.stream().map(OwedLine::whole).toList(),
+                        shop.rules(),
+                        new Sights(),
+                        Optional.empty(),
+                        Set.of())
                 .made();
     }
 

@@ -10,6 +10,7 @@ import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.pipeline.match.TestShop;
 import bandwright.pipeline.owed.OwedLine;
+import bandwright.pipeline.pixels.Sights;
 import bandwright.rules.blanks.Form;
 import bandwright.rules.blanks.Material;
 import bandwright.rules.designs.Design;
@@ -224,7 +225,8 @@ class SizingTest {
     }
 
     private Split<Unit> size(MatchedLine... lines) {
-        return Sizing.each(Stream.of(lines).map(OwedLine::whole).toList(), shop.rules(), Optional.empty(), Set.of());
+        return Sizing.each(
+                Stream.of(lines).map(OwedLine::whole).toList(), shop.rules(), new Sights(), Optional.empty(), Set.of());
     }
 
     private List<Unit> made(MatchedLine... lines) {

@@ -1,6 +1,8 @@
 package bandwright.pipeline.write.pdf;
 
 import bandwright.pipeline.artwork.PngHeader;
+import bandwright.pipeline.pixels.PngFilter;
+import bandwright.pipeline.pixels.RowSource;
 import java.io.IOException;
 
 /**

@@ -1,6 +1,8 @@
 package bandwright.pipeline.write.pdf;
 
 import bandwright.pipeline.artwork.ArtworkFile;
+import bandwright.pipeline.pixels.PngFilter;
+import bandwright.pipeline.pixels.StoredPixels;
 import bandwright.pipeline.write.pdf.PreparedPicture.Packing;
 import bandwright.pipeline.write.pdf.PreparedPicture.Plane;
 import bandwright.rules.blanks.Sector;
@@ -28,7 +30,7 @@ final class BentPicture {
     private static final double NO_FINER = 1.15;
 
     private final Bending asked;
-    private final SourcePixels source;
+    private final StoredPixels source;
     private final Resampling resampling;
     private final AffineTransform flatToSource;
     private final boolean isFiner;
@@ -42,7 +44,7 @@ final class BentPicture {
     private double[] knots;
     private double[] knotsBelow;
 
-    private BentPicture(Bending asked, SourcePixels source, double finer) {
+    private BentPicture(Bending asked, StoredPixels source, double finer) {
         this.asked = asked;
         this.source = source;
         this.resampling = new Resampling(source);
@@ -61,11 +63,11 @@ final class BentPicture {
     }
 
     /** @param scratch a folder for what is packed */
-    static PreparedPicture of(Bending asked, int number, PictureColour colour, Path scratch) throws IOException {
+    static PreparedPicture of(Bending asked, int number, Path scratch) throws IOException {
         double finer = pixelsAPixel(asked);
         int step = (int) Math.max(1, Math.floor(finer));
-        SourcePixels source = SourcePixels.read(asked.artwork(), step);
-        return new BentPicture(asked, source, finer / source.step()).packed(number, colour, scratch);
+        StoredPixels source = StoredPixels.read(asked.artwork(), step);
+        return new BentPicture(asked, source, finer / source.step()).packed(number, scratch);
     }
 
     /** How many of the artwork's pixels lie in one of the bent picture's, where they lie closest. */
@@ -83,7 +85,7 @@ final class BentPicture {
         return Math.min(across, up) / asked.perMm();
     }
 
-    private static AffineTransform flatToSource(Bending asked, SourcePixels source) {
+    private static AffineTransform flatToSource(Bending asked, StoredPixels source) {
         Box place = asked.place();
         AffineTransform to = AffineTransform.getTranslateInstance(0, source.height());
         to.scale(source.width(), -source.height());
@@ -97,7 +99,7 @@ final class BentPicture {
         return to;
     }
 
-    private PreparedPicture packed(int number, PictureColour colour, Path scratch) throws IOException {
+    private PreparedPicture packed(int number, Path scratch) throws IOException {
         int channels = source.isGrey() ? 1 : 3;
         try (Repacked colours = Repacked.ofColour(scratch.resolve("bent-" + number + ".colour"));
                 Repacked alphas = Repacked.ofAlpha(scratch.resolve("bent-" + number + ".alpha"))) {
@@ -120,7 +122,7 @@ final class BentPicture {
                     ? Optional.of(new Plane(alphas.finished(), 8, new Packing.PngRows(1)))
                     : Optional.empty();
             Plane plane = new Plane(colours.finished(), 8, new Packing.PngRows(channels));
-            return new PreparedPicture(number, width, asked.height(), colour, plane, List.of(), mask);
+            return new PreparedPicture(number, width, asked.height(), source.colour(), plane, List.of(), mask);
         }
     }
 

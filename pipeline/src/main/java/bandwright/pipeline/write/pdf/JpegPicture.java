@@ -3,8 +3,9 @@ package bandwright.pipeline.write.pdf;
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.artwork.JpegHeader;
 import bandwright.pipeline.artwork.PictureBytes;
+import bandwright.pipeline.pixels.PictureColours;
+import bandwright.pipeline.pixels.PictureData;
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,7 +20,7 @@ final class JpegPicture {
                     number,
                     header.width(),
                     header.height(),
-                    colour(header, bytes),
+                    PictureColours.of(header, bytes),
                     new PreparedPicture.Plane(
                             PictureData.whole(artwork.path()),
                             8,
@@ -27,13 +28,5 @@ final class JpegPicture {
                     List.of(),
                     Optional.empty());
         }
-    }
-
-    /** What a JPEG's numbers mean. */
-    static PictureColour colour(JpegHeader header, PictureBytes bytes) throws IOException {
-        Optional<ByteBuffer> profile = IccProfile.find(header.profile(bytes), header.components());
-        PictureColour plain = header.components() == 1 ? new PictureColour.Grey() : new PictureColour.Srgb();
-        return profile.<PictureColour>map(p -> new PictureColour.Profiled(p, header.components()))
-                .orElse(plain);
     }
 }

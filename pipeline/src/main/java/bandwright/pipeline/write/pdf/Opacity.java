@@ -2,6 +2,9 @@ package bandwright.pipeline.write.pdf;
 
 import bandwright.pipeline.artwork.PngColour;
 import bandwright.pipeline.artwork.PngHeader;
+import bandwright.pipeline.pixels.PngFilter;
+import bandwright.pipeline.pixels.RowSource;
+import bandwright.pipeline.pixels.Samples;
 import java.io.IOException;
 import java.util.Arrays;
 

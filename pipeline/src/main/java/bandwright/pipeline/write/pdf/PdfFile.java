@@ -1,6 +1,7 @@
 package bandwright.pipeline.write.pdf;
 
 import bandwright.pipeline.RunId;
+import bandwright.pipeline.pixels.SrgbProfile;
 import java.io.BufferedOutputStream;
 import java.io.ByteArrayInputStream;
 import java.io.FilterOutputStream;

@@ -1,5 +1,7 @@
 package bandwright.pipeline.write.pdf;
 
+import bandwright.pipeline.pixels.PictureColour;
+import bandwright.pipeline.pixels.SrgbProfile;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.ByteBuffer;

@@ -15,6 +15,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDStream;
+import org.apache.pdfbox.pdmodel.graphics.PDXObject;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 
 /**
@@ -37,8 +38,8 @@ public final class Pictures {
         this.colours = new PictureColourSpaces(document);
     }
 
-    /** The picture as this document has it; the same object every time. */
-    public PDImageXObject of(ArtworkFile artwork) throws IOException {
+    /** The picture as this document has it, drawn in the unit square; the same object every time. */
+    public PDXObject of(ArtworkFile artwork) throws IOException {
         return stored(prepared.get(artwork));
     }
 

@@ -5,6 +5,10 @@ import bandwright.pipeline.artwork.PictureBytes;
 import bandwright.pipeline.artwork.PngColour;
 import bandwright.pipeline.artwork.PngHeader;
 import bandwright.pipeline.artwork.Span;
+import bandwright.pipeline.pixels.PackedRows;
+import bandwright.pipeline.pixels.PictureColour;
+import bandwright.pipeline.pixels.PictureColours;
+import bandwright.pipeline.pixels.PictureData;
 import bandwright.pipeline.write.pdf.PreparedPicture.Packing;
 import bandwright.pipeline.write.pdf.PreparedPicture.Plane;
 import java.io.IOException;
@@ -40,7 +44,7 @@ final class PngPicture {
     }
 
     private PreparedPicture prepared() throws IOException {
-        PictureColour colour = PngColours.of(header, bytes);
+        PictureColour colour = PictureColours.of(header, bytes);
         Optional<byte[]> said = transparency();
         boolean byKey = said.isPresent() && header.colour() != PngColour.PALETTE && header.bits() < 16;
         if (header.colour().hasAlpha()) {

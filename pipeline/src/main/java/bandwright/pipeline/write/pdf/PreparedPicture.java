@@ -1,5 +1,7 @@
 package bandwright.pipeline.write.pdf;
 
+import bandwright.pipeline.pixels.PictureColour;
+import bandwright.pipeline.pixels.PictureData;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,9 +1,6 @@
 package bandwright.pipeline.write.pdf;
 
 import bandwright.pipeline.artwork.ArtworkFile;
-import bandwright.pipeline.artwork.JpegHeader;
-import bandwright.pipeline.artwork.PictureBytes;
-import bandwright.pipeline.artwork.PngHeader;
 import bandwright.rules.words.Words;
 import java.io.IOException;
 import java.io.InterruptedIOException;
@@ -88,20 +85,8 @@ public final class PreparedPictures {
     private FutureTask<PreparedPicture> task(Bending bending) {
         return bent.computeIfAbsent(bending, any -> {
             int number = ++numbers;
-            return new FutureTask<>(() -> BentPicture.of(bending, number, colour(bending.artwork()), scratch));
+            return new FutureTask<>(() -> BentPicture.of(bending, number, scratch));
         });
-    }
-
-    /** What the samples of an unpacked picture mean: those of a palette have become its colours. */
-    private static PictureColour colour(ArtworkFile artwork) throws IOException {
-        try (PictureBytes bytes = PictureBytes.open(artwork.path())) {
-            PictureColour colour =
-                    switch (artwork.kind()) {
-                        case JPEG -> JpegPicture.colour(JpegHeader.read(bytes), bytes);
-                        case PNG -> PngColours.of(PngHeader.read(bytes), bytes);
-                    };
-            return colour instanceof PictureColour.Palette palette ? palette.base() : colour;
-        }
     }
 
     private FutureTask<PreparedPicture> task(ArtworkFile artwork) throws IOException {
@@ -130,6 +115,7 @@ public final class PreparedPictures {
         return switch (artwork.kind()) {
             case JPEG -> JpegPicture.of(artwork, number);
             case PNG -> PngPicture.of(artwork, number, scratch);
+            case TIFF, WEBP, GIF, SVG, PDF -> throw new IOException(artwork.name()); // the shelf gives none so far
         };
     }
 }

@@ -1,5 +1,6 @@
 package bandwright.pipeline.write.pdf;
 
+import bandwright.pipeline.pixels.PictureData;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;

@@ -1,5 +1,7 @@
 package bandwright.pipeline.write.pdf;
 
+import bandwright.pipeline.pixels.StoredPixels;
+
 /**
  * One pixel's colour between the pixels of a picture. Where the picture is no finer than what is asked, by the cubic of
  * E. Catmull and R. Rom ("A class of local interpolating splines", 1974), which keeps edges; where it is finer, by the
@@ -12,13 +14,13 @@ final class Resampling {
     private static final int ONE = 1 << 12;
     private static final int[][] CUBIC = cubic();
 
-    private final SourcePixels pixels;
+    private final StoredPixels pixels;
     private final int width;
     private final int height;
     private final int[] xs = new int[4];
     private final int[] ys = new int[4];
 
-    Resampling(SourcePixels pixels) {
+    Resampling(StoredPixels pixels) {
         this.pixels = pixels;
         this.width = pixels.width();
         this.height = pixels.height();

@@ -2,6 +2,7 @@ package bandwright.pipeline.write.thumb;
 
 import bandwright.pipeline.Run;
 import bandwright.pipeline.artwork.ArtworkFile;
+import bandwright.pipeline.pixels.Sights;
 import bandwright.pipeline.size.Layer;
 import bandwright.pipeline.size.Transfer;
 import bandwright.pipeline.size.Unit;
@@ -29,19 +30,21 @@ public final class Thumbnails {
 
     private static final int LEAST_SIDE = 96;
 
+    private final Sights sights;
     private final Map<Transfer, Integer> numbers = new LinkedHashMap<>();
     private List<FutureTask<Thumbnail>> drawings = List.of();
     private List<Thumbnail> made = List.of();
     private Runnable making = () -> {};
 
     /** The pictures of the distinct ones of these transfers; nothing is decoded yet. */
-    public Thumbnails(List<Transfer> transfers) {
+    public Thumbnails(List<Transfer> transfers, Sights sights) {
+        this.sights = sights;
         transfers.forEach(transfer -> numbers.putIfAbsent(transfer, numbers.size() + 1));
     }
 
     /** The pictures of a run's units. */
     public static Thumbnails of(Run run) {
-        return new Thumbnails(run.units().stream().map(Unit::transfer).toList());
+        return new Thumbnails(run.units().stream().map(Unit::transfer).toList(), run.sights());
     }
 
     /** The picture of a transfer of this run. */
@@ -71,7 +74,7 @@ public final class Thumbnails {
         }
         int side = side(numbers.size());
         Map<Path, FutureTask<Optional<SmallPicture>>> pictures = new LinkedHashMap<>();
-        wanted(side).forEach((path, size) -> pictures.put(path, new FutureTask<>(size::read)));
+        wanted(side).forEach((path, size) -> pictures.put(path, new FutureTask<>(() -> size.read(sights))));
         List<FutureTask<Thumbnail>> tasks = new ArrayList<>();
         numbers.forEach((transfer, number) -> tasks.add(new FutureTask<>(
                 () -> TransferDrawing.draw(number, transfer, side, artwork -> picture(pictures, artwork)))));
@@ -119,8 +122,8 @@ public final class Thumbnails {
             return new Wanted(artwork, Math.max(width, other.width), Math.max(height, other.height));
         }
 
-        Optional<SmallPicture> read() {
-            return SmallPicture.read(artwork, width, height);
+        Optional<SmallPicture> read(Sights sights) {
+            return SmallPicture.read(sights, artwork, width, height);
         }
     }
 

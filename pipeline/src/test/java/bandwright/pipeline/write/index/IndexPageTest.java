@@ -137,7 +137,8 @@ final class IndexPageTest {
                         run.held(),
                         run.skipped(),
                         run.loads(),
-                        run.tiled()),
+                        run.tiled(),
+                        run.sights()),
                 FILES);
 
         assertThat(page).contains("Files that could not be read: 1.", "tides.xlsx", "It has a password: take it off.");

@@ -7,6 +7,7 @@ import bandwright.pipeline.artwork.ArtworkShelf;
 import bandwright.pipeline.artwork.Found;
 import bandwright.pipeline.artwork.JpegSamples;
 import bandwright.pipeline.artwork.PngSamples;
+import bandwright.pipeline.pixels.SrgbProfile;
 import java.awt.image.BufferedImage;
 import java.awt.image.Raster;
 import java.io.ByteArrayInputStream;
@@ -70,7 +71,7 @@ class PicturesTest {
                 PDPage page = new PDPage();
                 document.addPage(page);
                 try (PDPageContentStream content = new PDPageContentStream(document, page)) {
-                    content.drawImage(pictures.of(artwork), 0, 0, 200, 100);
+                    content.drawImage((PDImageXObject) pictures.of(artwork), 0, 0, 200, 100);
                 }
             }
             ByteArrayOutputStream out = new ByteArrayOutputStream();

@@ -1,27 +1,18 @@
-package bandwright.pipeline.write.pdf;
+package bandwright.pipeline.pixels;
 
 import bandwright.pipeline.artwork.ArtworkFile;
-import bandwright.rules.words.Words;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBuffer;
+import java.awt.image.DataBufferInt;
 import java.awt.image.IndexColorModel;
 import java.awt.image.Raster;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
-import java.util.Iterator;
-import java.util.Locale;
-import javax.imageio.ImageIO;
-import javax.imageio.ImageReadParam;
-import javax.imageio.ImageReader;
-import javax.imageio.stream.ImageInputStream;
-import javax.imageio.stream.MemoryCacheImageInputStream;
 
 /**
  * A picture's stored pixels, unpacked: alpha, red, green and blue of 8 bits each, not multiplied, in the colour space of
  * the file. Grey stands in all three colours.
  */
-final class SourcePixels {
+public final class StoredPixels {
     /** Of a picture with more pixels every second, third ... is read, or a small computer's memory would not do. */
     private static final long MOST_PIXELS = 24_000_000;
 
@@ -30,14 +21,17 @@ final class SourcePixels {
     private final int step;
     private final boolean isGrey;
     private final boolean hasAlpha;
+    private final PictureColour colour;
     private final int[] argb;
 
-    private SourcePixels(int width, int height, int step, boolean isGrey, boolean hasAlpha, int[] argb) {
+    private StoredPixels(
+            int width, int height, int step, boolean isGrey, boolean hasAlpha, PictureColour colour, int[] argb) {
         this.width = width;
         this.height = height;
         this.step = step;
         this.isGrey = isGrey;
         this.hasAlpha = hasAlpha;
+        this.colour = colour;
         this.argb = argb;
     }
 
@@ -46,49 +40,54 @@ final class SourcePixels {
      *
      * @param step so many pixels each way become one, their mean
      */
-    static SourcePixels read(ArtworkFile artwork, int step) throws IOException {
-        Iterator<ImageReader> readers =
-                ImageIO.getImageReadersByFormatName(artwork.kind().name().toLowerCase(Locale.ROOT));
-        ImageReader reader = readers.next();
-        try (InputStream file = Files.newInputStream(artwork.path());
-                ImageInputStream in = new MemoryCacheImageInputStream(file)) {
-            reader.setInput(in, true, true);
-            int skip = skip(artwork, step);
-            ImageReadParam param = reader.getDefaultReadParam();
-            param.setSourceSubsampling(skip, skip, skip / 2, skip / 2);
-            BufferedImage image = reader.read(0, param);
-            return unpacked(image, skip).averaged(Math.max(1, step / skip));
-        } catch (RuntimeException e) {
-            // A stranger's bytes in a decoder: whatever it throws, the file is what can't be read.
-            throw new IOException(Words.say("artwork.unreadable-late", artwork.name()), e);
-        } finally {
-            reader.dispose();
-        }
+    public static StoredPixels read(ArtworkFile artwork, int step) throws IOException {
+        int skip = skip(artwork, step);
+        return sampled(artwork, skip).averaged(Math.max(1, step / skip));
     }
 
-    int width() {
+    /**
+     * Unpacks a part of a file's pixels.
+     *
+     * @param step every step-th pixel each way is taken, the others are not
+     */
+    static StoredPixels sampled(ArtworkFile artwork, int step) throws IOException {
+        PictureColour colour = PictureColours.of(artwork);
+        return unpacked(Decoding.stored(artwork, step), step, colour);
+    }
+
+    public int width() {
         return width;
     }
 
-    int height() {
+    public int height() {
         return height;
     }
 
     /** How many stored pixels one of these stands for, each way. */
-    int step() {
+    public int step() {
         return step;
     }
 
-    boolean isGrey() {
+    public boolean isGrey() {
         return isGrey;
     }
 
-    boolean hasAlpha() {
+    public boolean hasAlpha() {
         return hasAlpha;
     }
 
+    /** What the numbers mean; a palette has become its colours. */
+    public PictureColour colour() {
+        return colour;
+    }
+
+    /** All pixels, row by row: the array itself, which nobody changes. */
+    int[] argb() {
+        return argb;
+    }
+
     /** The pixel of that number, row by row. */
-    int at(int number) {
+    public int at(int number) {
         return argb[number];
     }
 
@@ -101,21 +100,40 @@ final class SourcePixels {
         return skip;
     }
 
-    private static SourcePixels unpacked(BufferedImage image, int step) {
+    private static StoredPixels unpacked(BufferedImage image, int step, PictureColour said) {
         int width = image.getWidth();
         int height = image.getHeight();
         boolean isPalette = image.getColorModel() instanceof IndexColorModel;
         int bands = isPalette ? 3 : image.getRaster().getNumBands();
-        boolean hasAlpha = image.getColorModel().hasAlpha();
-        int[] argb = new int[width * height];
-        for (int y = 0; y < height; y++) {
-            if (isPalette) {
+        PictureColour colour = said instanceof PictureColour.Palette palette ? palette.base() : said;
+        return new StoredPixels(
+                width, height, step, bands < 3, image.getColorModel().hasAlpha(), colour, argb(image, bands));
+    }
+
+    private static int[] argb(BufferedImage image, int bands) {
+        int width = image.getWidth();
+        boolean isPacked =
+                image.getType() == BufferedImage.TYPE_INT_ARGB || image.getType() == BufferedImage.TYPE_INT_RGB;
+        if (isPacked) {
+            int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
+            return image.getType() == BufferedImage.TYPE_INT_ARGB ? pixels : opaque(pixels);
+        }
+        int[] argb = new int[width * image.getHeight()];
+        for (int y = 0; y < image.getHeight(); y++) {
+            if (image.getColorModel() instanceof IndexColorModel) {
                 image.getRGB(0, y, width, 1, argb, y * width, width);
             } else {
                 row(image.getRaster(), y, bands, argb);
             }
         }
-        return new SourcePixels(width, height, step, bands < 3, hasAlpha, argb);
+        return argb;
+    }
+
+    private static int[] opaque(int[] pixels) {
+        for (int i = 0; i < pixels.length; i++) {
+            pixels[i] |= 0xFF000000;
+        }
+        return pixels;
     }
 
     private static void row(Raster raster, int y, int bands, int[] argb) {
@@ -149,7 +167,7 @@ final class SourcePixels {
     }
 
     /** The mean of every so many pixels each way, colours weighed by how opaque they are. */
-    private SourcePixels averaged(int by) {
+    private StoredPixels averaged(int by) {
         if (by == 1) {
             return this;
         }
@@ -161,7 +179,7 @@ final class SourcePixels {
                 means[y * across + x] = mean(x * by, y * by, by);
             }
         }
-        return new SourcePixels(across, down, step * by, isGrey, hasAlpha, means);
+        return new StoredPixels(across, down, step * by, isGrey, hasAlpha, colour, means);
     }
 
     private int mean(int left, int top, int by) {

@@ -1,9 +1,9 @@
-package bandwright.pipeline.write.pdf;
+package bandwright.pipeline.pixels;
 
 import java.io.IOException;
 
 /** The row filters of PNG (ISO/IEC 15948, clause 9). Rows have their filter byte in front. */
-final class PngFilter {
+public final class PngFilter {
     private static final int NONE = 0;
     private static final int SUB = 1;
     private static final int UP = 2;
@@ -18,7 +18,7 @@ final class PngFilter {
      * @param above the plain row above; zeros above the first
      * @param distance bytes from one pixel to the next, at least 1
      */
-    static void undo(byte[] row, byte[] above, int distance) throws IOException {
+    public static void undo(byte[] row, byte[] above, int distance) throws IOException {
         switch (row[0]) {
             case NONE -> {}
             case SUB -> {
@@ -77,7 +77,7 @@ final class PngFilter {
     /**
      * Filters a plain row by the one of two filters that leaves smaller numbers (the rule of thumb of ISO/IEC 15948, 12.8).
      */
-    static void apply(byte[] plain, byte[] above, int distance, byte[] out) {
+    public static void apply(byte[] plain, byte[] above, int distance, byte[] out) {
         long up = 0;
         for (int i = 1; i < plain.length; i++) {
             up += Math.abs((byte) (plain[i] - above[i]));

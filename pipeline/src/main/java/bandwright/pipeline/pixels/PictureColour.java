@@ -1,10 +1,10 @@
-package bandwright.pipeline.write.pdf;
+package bandwright.pipeline.pixels;
 
 import java.nio.ByteBuffer;
 import java.util.List;
 
 /** What the numbers of a picture mean as colour: the colour spaces of ISO 32000-1, 8.6, that pictures need. */
-sealed interface PictureColour {
+public sealed interface PictureColour {
     /** Red, green and blue of IEC 61966-2-1. */
     record Srgb() implements PictureColour {}
 

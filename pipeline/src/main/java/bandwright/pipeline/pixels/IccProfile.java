@@ -1,4 +1,4 @@
-package bandwright.pipeline.write.pdf;
+package bandwright.pipeline.pixels;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;

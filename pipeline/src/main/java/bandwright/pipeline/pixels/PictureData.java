@@ -1,4 +1,4 @@
-package bandwright.pipeline.write.pdf;
+package bandwright.pipeline.pixels;
 
 import bandwright.pipeline.artwork.Span;
 import java.io.EOFException;
@@ -10,20 +10,22 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** Where the packed bytes of a picture lie: stretches of a file, which are read only when a document stores them. */
-record PictureData(Path file, List<Span> spans) {
-    PictureData {
+public record PictureData(Path file, List<Span> spans) {
+    public PictureData {
         spans = List.copyOf(spans);
     }
 
-    static PictureData whole(Path file) throws IOException {
+    /** A whole file. */
+    public static PictureData whole(Path file) throws IOException {
         return new PictureData(file, List.of(new Span(0, Files.size(file))));
     }
 
-    long length() {
+    public long length() {
         return spans.stream().mapToLong(Span::length).sum();
     }
 
-    InputStream open() throws IOException {
+    /** The bytes; the caller closes it. */
+    public InputStream open() throws IOException {
         return new Spans(new RandomAccessFile(file.toFile(), "r"), spans);
     }
 

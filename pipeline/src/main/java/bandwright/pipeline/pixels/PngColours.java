@@ -1,4 +1,4 @@
-package bandwright.pipeline.write.pdf;
+package bandwright.pipeline.pixels;
 
 import bandwright.pipeline.artwork.PictureBytes;
 import bandwright.pipeline.artwork.PngColour;

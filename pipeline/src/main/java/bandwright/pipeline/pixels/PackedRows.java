@@ -1,4 +1,4 @@
-package bandwright.pipeline.write.pdf;
+package bandwright.pipeline.pixels;
 
 import bandwright.pipeline.artwork.PngHeader;
 import java.io.DataInputStream;
@@ -8,7 +8,7 @@ import java.util.zip.Inflater;
 import java.util.zip.InflaterInputStream;
 
 /** The rows of a PNG file, inflated but still filtered; those of an interlaced one are laid together. */
-final class PackedRows implements RowSource, AutoCloseable {
+public final class PackedRows implements RowSource, AutoCloseable {
     private static final int BUFFER = 1 << 16;
 
     private final Inflater inflater = new Inflater();
@@ -20,7 +20,7 @@ final class PackedRows implements RowSource, AutoCloseable {
         rows = in::readFully;
     }
 
-    static PackedRows open(PngHeader header, Path file) throws IOException {
+    public static PackedRows open(PngHeader header, Path file) throws IOException {
         PackedRows packed = new PackedRows(new PictureData(file, header.data()));
         try {
             packed.rows = header.interlaced() ? new Deinterlaced(header, packed.rows) : packed.rows;

@@ -1,8 +1,7 @@
-package bandwright.pipeline.write.thumb;
+package bandwright.pipeline.pixels;
 
 import bandwright.pipeline.artwork.PngColour;
 import bandwright.pipeline.artwork.PngHeader;
-import bandwright.pipeline.write.pdf.PlainRows;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -35,7 +34,9 @@ final class SampledPng {
         int first = step / 2;
         int width = (header.width() - first + step - 1) / step;
         int height = (header.height() - first + step - 1) / step;
-        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
+        boolean hasAlpha = header.colour().hasAlpha();
+        BufferedImage image =
+                new BufferedImage(width, height, hasAlpha ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB);
         int[] pixels = new int[width];
         for (int y = 0; y <= first + (height - 1) * step; y++) {
             byte[] row = rows.next();

@@ -1,4 +1,4 @@
-package bandwright.pipeline.write.pdf;
+package bandwright.pipeline.pixels;
 
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;

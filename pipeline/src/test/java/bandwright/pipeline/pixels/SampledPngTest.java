@@ -1,4 +1,4 @@
-package bandwright.pipeline.write.thumb;
+package bandwright.pipeline.pixels;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

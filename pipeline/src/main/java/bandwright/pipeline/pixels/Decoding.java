@@ -1,0 +1,51 @@
+package bandwright.pipeline.pixels;
+
+import bandwright.pipeline.artwork.ArtworkFile;
+import bandwright.rules.words.Words;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.util.Locale;
+import java.util.Optional;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
+import javax.imageio.ImageReader;
+import javax.imageio.stream.FileImageInputStream;
+import javax.imageio.stream.ImageInputStream;
+
+/** The one door to a picture's samples: decodes what its file stores, all of it or every so-manieth pixel. */
+final class Decoding {
+    private Decoding() {}
+
+    /**
+     * Decodes a picture; its samples are as stored, not turned, in the colour space of its file.
+     *
+     * @param step every step-th pixel each way, the first one half a step from the corner
+     */
+    static BufferedImage stored(ArtworkFile artwork, int step) throws IOException {
+        try {
+            if (artwork.kind() == ArtworkFile.Kind.PNG) {
+                Optional<BufferedImage> sampled = SampledPng.find(artwork.path(), step);
+                if (sampled.isPresent()) {
+                    return sampled.get();
+                }
+            }
+            return byReader(artwork, step);
+        } catch (RuntimeException e) {
+            // A stranger's bytes in a decoder: whatever it throws, the file is what can't be read.
+            throw new IOException(Words.say("artwork.unreadable-late", artwork.name()), e);
+        }
+    }
+
+    private static BufferedImage byReader(ArtworkFile artwork, int step) throws IOException {
+        String format = artwork.kind().name().toLowerCase(Locale.ROOT);
+        ImageReader reader = ImageIO.getImageReadersByFormatName(format).next();
+        try (ImageInputStream in = new FileImageInputStream(artwork.path().toFile())) {
+            reader.setInput(in, true, true);
+            ImageReadParam param = reader.getDefaultReadParam();
+            param.setSourceSubsampling(step, step, step / 2, step / 2);
+            return reader.read(0, param);
+        } finally {
+            reader.dispose();
+        }
+    }
+}
