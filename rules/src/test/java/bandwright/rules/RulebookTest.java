@@ -14,12 +14,12 @@ import bandwright.rules.designs.TextField;
 import bandwright.rules.heat.Covering;
 import bandwright.rules.heat.HeatKind;
 import bandwright.rules.heat.HeatSource;
-import bandwright.rules.paper.ColourBy;
-import bandwright.rules.paper.Intent;
 import bandwright.rules.table.Fault;
 import bandwright.rules.units.Length;
 import bandwright.rules.units.LengthUnit;
 import bandwright.rules.units.Rgb;
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -89,8 +89,7 @@ class RulebookTest {
         assertThat(name.maxChars()).isEmpty();
         assertThat(name.required()).isTrue();
         assertThat(name.maxSize()).isEqualTo(Length.inches(60.0 / 72));
-        assertThat(rules.printers().list().get(0).colour()).isEqualTo(ColourBy.DRIVER);
-        assertThat(rules.printers().list().get(0).intent()).isEqualTo(Intent.RELATIVE_COLORIMETRIC);
+        assertThat(rules.printers().list().get(0).profile()).isEmpty();
         assertThat(rules.printers().list().get(0).scaleX()).isEqualTo(1);
     }
 
@@ -311,7 +310,13 @@ class RulebookTest {
     @Test
     void fontsAndProfilesLieBesideTheTables() throws Exception {
         Files.writeString(folder.resolve("harbour.ttf"), "x");
-        Files.writeString(folder.resolve("ink.icc"), "x");
+        Files.write(
+                folder.resolve("ink.icc"),
+                ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
+        Files.write(
+                folder.resolve("grey.icc"),
+                ICC_Profile.getInstance(ColorSpace.CS_GRAY).getData());
+        Files.writeString(folder.resolve("note.icc"), "x");
         own().with(
                         "fonts.csv",
                         "id,file",
@@ -324,11 +329,20 @@ class RulebookTest {
                         "id,papers,mirror,colour,icc_profile",
                         "a,a4,file,profile,ink.icc",
                         "b,a4,file,profile,",
-                        "c,a4,file,profile,no.icc")
+                        "c,a4,file,profile,no.icc",
+                        "d,a4,file,profile,note.icc",
+                        "e,a4,file,profile,grey.icc")
                 .with("shop.csv", "");
         assertThat(own().faults())
                 .extracting(fault -> fault.place().file() + " " + fault.place().row())
-                .containsExactly("fonts.csv 3", "fonts.csv 4", "fonts.csv 5", "printers.csv 3", "printers.csv 4");
+                .containsExactly(
+                        "fonts.csv 3",
+                        "fonts.csv 4",
+                        "fonts.csv 5",
+                        "printers.csv 3",
+                        "printers.csv 4",
+                        "printers.csv 5",
+                        "printers.csv 6");
     }
 
     @Test

@@ -11,6 +11,9 @@ public sealed interface PictureColour {
     /** The device's own grey. */
     record Grey() implements PictureColour {}
 
+    /** A printer's own inks: red, green and blue, or cyan, magenta, yellow and black. */
+    record Device(int components) implements PictureColour {}
+
     /** By a profile that the picture brings. */
     record Profiled(ByteBuffer profile, int components) implements PictureColour {}
 

@@ -13,6 +13,9 @@ import java.util.List;
 
 /** Turns the numbers of a picture into sRGB, for eyes and for whatever is judged by the look; never for the print. */
 abstract class ToSrgb {
+    /** For numbers that are sRGB already. */
+    static final ToSrgb NOTHING_TO_DO = new AsItIs();
+
     private static final int LARGEST = 255;
 
     /** Pixels of alpha, red, green and blue; grey stands in all three colours. Alpha stays. */
@@ -31,7 +34,7 @@ abstract class ToSrgb {
         if (colour instanceof PictureColour.CalibratedGrey own) {
             return new ByCurve(own.gamma());
         }
-        return new AsItIs();
+        return NOTHING_TO_DO;
     }
 
     private static final class AsItIs extends ToSrgb {

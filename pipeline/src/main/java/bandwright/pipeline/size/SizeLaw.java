@@ -3,8 +3,6 @@ package bandwright.pipeline.size;
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.held.Outcome;
 import bandwright.pipeline.match.MatchedLine;
-import bandwright.pipeline.size.SizeReason.NotYet;
-import bandwright.pipeline.size.SizeReason.NotYet.Later;
 import bandwright.rules.Rulebook;
 import bandwright.rules.blanks.Band;
 import bandwright.rules.blanks.BandLaw;
@@ -13,11 +11,9 @@ import bandwright.rules.blanks.Blank;
 import bandwright.rules.blanks.PlacementLaw;
 import bandwright.rules.heat.HeatChoice;
 import bandwright.rules.heat.HeatKind;
-import bandwright.rules.paper.ColourBy;
 import bandwright.rules.paper.FlagLaw;
 import bandwright.rules.paper.PaperChoice;
 import bandwright.rules.paper.PaperRoom;
-import bandwright.rules.paper.Printer;
 import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
 import bandwright.rules.words.Words;
@@ -105,13 +101,7 @@ final class SizeLaw {
                     needed(transfer).height(),
                     answer.largest()));
         }
-        Optional<Printer> byProfile = answer.rooms().stream()
-                .map(PaperRoom::printer)
-                .filter(printer -> printer.colour() == ColourBy.PROFILE)
-                .findFirst();
-        return byProfile.isPresent()
-                ? Outcome.held(new NotYet(Later.COLOUR_PROFILE, byProfile.get().id()))
-                : Outcome.made(answer.rooms());
+        return Outcome.made(answer.rooms());
     }
 
     /** Picture and flag. */

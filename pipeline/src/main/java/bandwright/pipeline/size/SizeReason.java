@@ -197,36 +197,4 @@ public sealed interface SizeReason extends Reason {
             return Words.say("held.order-incomplete.cure");
         }
     }
-
-    /** Something that is understood but not made yet; it is never printed without it. */
-    record NotYet(Later later, String about) implements SizeReason {
-        /** What a later edition brings. */
-        enum Later {
-            COLOUR_PROFILE
-        }
-
-        @Override
-        public String code() {
-            return "not-yet";
-        }
-
-        @Override
-        public OrderField field() {
-            return OrderField.SKU;
-        }
-
-        @Override
-        public String message() {
-            return switch (later) {
-                case COLOUR_PROFILE -> Words.say("size.not-yet.colour-profile", about);
-            };
-        }
-
-        @Override
-        public String cure() {
-            return switch (later) {
-                case COLOUR_PROFILE -> Words.say("size.not-yet.colour-profile.cure", about);
-            };
-        }
-    }
 }

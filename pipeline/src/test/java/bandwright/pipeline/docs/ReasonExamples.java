@@ -19,10 +19,8 @@ import bandwright.rules.orders.OrderField;
 import bandwright.rules.orders.Product;
 import bandwright.rules.paper.PaperRoom;
 import bandwright.rules.units.Length;
-import java.lang.reflect.RecordComponent;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,9 +28,6 @@ import java.util.TreeMap;
 
 /** One example of every way in which a row can be held, in the order of the stages. A test names those that lack one. */
 final class ReasonExamples {
-    /** What a thing that isn't printed yet is about; the enums behind it are their stages' own. */
-    private static final Map<String, String> ABOUT = Map.of("COLOUR_PROFILE", "desk");
-
     private final Rulebook rules = BuiltIn.rules();
 
     List<Reason> all() {
@@ -95,25 +90,6 @@ final class ReasonExamples {
                 new TextReason.TextMissing(cell, "name", "choir", ""),
                 new TextReason.TextTooLong(
                         cell, "name", "Ada of the North Gallery", 24, 12, "Ada of the North Gallery"));
-    }
-
-    /** One for each thing that the stage knows and doesn't make. */
-    private static <R extends Record & Reason> List<Reason> notYet(Class<R> stage) {
-        RecordComponent[] parts = stage.getRecordComponents();
-        List<Reason> made = new ArrayList<>();
-        for (Object what : parts[0].getType().getEnumConstants()) {
-            Object[] about = {what, ABOUT.getOrDefault(what.toString(), "tern")};
-            made.add(made(stage, Arrays.copyOf(about, parts.length)));
-        }
-        return made;
-    }
-
-    private static <R extends Record & Reason> Reason made(Class<R> stage, Object... parts) {
-        try {
-            return (Reason) stage.getDeclaredConstructors()[0].newInstance(parts);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(e);
-        }
     }
 
     private static List<Reason> names() {
@@ -189,7 +165,6 @@ final class ReasonExamples {
                 new SizeReason.StretchLarge("tern.jpg", "MUG-11-W", 0.18, 0.10),
                 new SizeReason.TooLargeForPaper("STEIN-22-W", wide, high, Optional.of(room)),
                 new SizeReason.TooLargeForPaper("STEIN-22-W", wide, high, Optional.empty())));
-        all.addAll(notYet(SizeReason.NotYet.class));
         return all;
     }
 

@@ -30,7 +30,6 @@ import bandwright.rules.heat.HeatSources;
 import bandwright.rules.heat.PressSetting;
 import bandwright.rules.heat.PressSettings;
 import bandwright.rules.orders.OrderField;
-import bandwright.rules.paper.ColourBy;
 import bandwright.rules.paper.MirrorBy;
 import bandwright.rules.paper.Paper;
 import bandwright.rules.paper.Printer;
@@ -86,7 +85,7 @@ public final class TestShop {
         shop.designs.add(design("tide table", "tides.png", Fit.CONTAIN));
         shop.papers.add(paper("pad", 220, Optional.of(Length.mm(300)), 5));
         shop.papers.add(paper("poster", 330, Optional.of(Length.mm(480)), 5));
-        shop.printers.add(printer("desk", ColourBy.DRIVER, List.of("pad", "poster")));
+        shop.printers.add(printer("desk", List.of("pad", "poster")));
         return shop;
     }
 
@@ -191,8 +190,8 @@ public final class TestShop {
         return SamplePaper.of(id, id, Length.mm(width), height, Length.mm(margin), Optional.empty());
     }
 
-    public static Printer printer(String id, ColourBy colour, List<String> papers) {
-        return SamplePaper.printer(id, papers, MirrorBy.FILE, colour, 1, 1);
+    public static Printer printer(String id, List<String> papers) {
+        return SamplePaper.printer(id, papers, MirrorBy.FILE, 1, 1);
     }
 
     public static ArtworkFile artwork(String name, int width, int height) {

@@ -1,7 +1,5 @@
 package bandwright.pipeline.shop;
 
-import bandwright.rules.paper.ColourBy;
-import bandwright.rules.paper.Intent;
 import bandwright.rules.paper.MirrorBy;
 import bandwright.rules.paper.Paper;
 import bandwright.rules.paper.Printer;
@@ -26,12 +24,10 @@ public final class SamplePaper {
     }
 
     public static Printer printer(String id, List<String> papers, MirrorBy mirror) {
-        return printer(id, papers, mirror, ColourBy.DRIVER, 1, 1);
+        return printer(id, papers, mirror, 1, 1);
     }
 
-    public static Printer printer(
-            String id, List<String> papers, MirrorBy mirror, ColourBy colour, double scaleX, double scaleY) {
-        return new Printer(
-                id, papers, mirror, colour, Optional.empty(), Intent.RELATIVE_COLORIMETRIC, scaleX, scaleY, "");
+    public static Printer printer(String id, List<String> papers, MirrorBy mirror, double scaleX, double scaleY) {
+        return new Printer(id, papers, mirror, Optional.empty(), scaleX, scaleY, "");
     }
 }

@@ -35,6 +35,7 @@ public final class Stall {
     private static final RunId ID = new RunId(LocalDate.of(2026, 3, 2), 1);
 
     private final Path folder;
+    private Path artwork = ARTWORK;
 
     public Stall(Path folder) {
         this.folder = folder;
@@ -54,6 +55,12 @@ public final class Stall {
         return this;
     }
 
+    /** Takes another artwork folder than the sample's. */
+    public Stall artwork(Path other) {
+        artwork = other;
+        return this;
+    }
+
     public Rulebook rules() throws RulebookFaults {
         Path tables = folder.resolve("tables");
         return Rulebook.read(Optional.of(tables).filter(Files::isDirectory));
@@ -61,7 +68,7 @@ public final class Stall {
 
     public Run run() throws IOException, InboxFault, RulebookFaults {
         List<Path> files = Inbox.files(List.of(folder.resolve("inbox")));
-        Flow.Request asked = new Flow.Request(files, ARTWORK, Optional.empty());
+        Flow.Request asked = new Flow.Request(files, artwork, Optional.empty());
         return Flow.decide(ID, asked, rules(), Memory.NOTHING, stage -> {});
     }
 
@@ -72,7 +79,7 @@ public final class Stall {
 
     public Run publish(LocalDate day) throws IOException, InboxFault, RulebookFaults {
         List<Path> files = Inbox.files(List.of(folder.resolve("inbox")));
-        Flow.Request asked = new Flow.Request(files, ARTWORK, Optional.empty());
+        Flow.Request asked = new Flow.Request(files, artwork, Optional.empty());
         Rulebook rules = rules();
         try (Outbox place = Outbox.open(outbox(), waiting -> {});
                 Ledger ledger = Ledger.open(outbox())) {

@@ -17,7 +17,6 @@ import bandwright.rules.designs.Design;
 import bandwright.rules.designs.Fit;
 import bandwright.rules.heat.HeatKind;
 import bandwright.rules.orders.OrderField;
-import bandwright.rules.paper.ColourBy;
 import bandwright.rules.units.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -164,15 +163,9 @@ class SizingTest {
     }
 
     @Test
-    void aPrinterThatConvertsByProfileWaits() {
-        shop.printers.set(0, TestShop.printer("desk", ColourBy.PROFILE, List.of("pad")));
-        assertThat(reason(size(mug("Q1", 1, 2000, 1000, Fit.COVER))).code()).isEqualTo("not-yet");
-    }
-
-    @Test
     void whatOnlyARollTakesGoesOnTheRoll() {
         shop.papers.add(TestShop.paper("roll", 610, Optional.empty(), 5));
-        shop.printers.set(0, TestShop.printer("desk", ColourBy.DRIVER, List.of("pad", "roll")));
+        shop.printers.set(0, TestShop.printer("desk", List.of("pad", "roll")));
         shop.blanks.add(TestShop.cylinder("URN", Material.CERAMIC, 640, 300, 30, List.of()));
         List<Unit> units = made(line("Q1", 1, "URN", "clamp", TestShop.artwork("h.png", 9000, 4500), Fit.COVER));
         assertThat(units.get(0).rooms()).extracting(room -> room.paper().id()).containsExactly("roll");
@@ -181,7 +174,7 @@ class SizingTest {
     @Test
     void whatIsWiderThanARollIsHeldWithTheRollsLongestPage() {
         shop.papers.add(TestShop.paper("roll", 290, Optional.empty(), 5));
-        shop.printers.set(0, TestShop.printer("desk", ColourBy.DRIVER, List.of("pad", "roll")));
+        shop.printers.set(0, TestShop.printer("desk", List.of("pad", "roll")));
         shop.blanks.add(TestShop.cylinder("URN", Material.CERAMIC, 640, 300, 30, List.of()));
         Reason reason = reason(size(line("Q1", 1, "URN", "clamp", TestShop.artwork("h.png", 9000, 4500), Fit.COVER)));
         assertThat(reason.code()).isEqualTo("too-large-for-paper");

@@ -6,7 +6,6 @@ import bandwright.pipeline.load.Load;
 import bandwright.pipeline.shop.SamplePaper;
 import bandwright.pipeline.size.Unit;
 import bandwright.rules.Shop;
-import bandwright.rules.paper.ColourBy;
 import bandwright.rules.paper.FlagLaw;
 import bandwright.rules.paper.MirrorBy;
 import bandwright.rules.paper.Paper;
@@ -208,7 +207,7 @@ class RollTest {
     private static PaperRoom roll(
             double width, Optional<Length> longest, Optional<BigDecimal> cost, MirrorBy mirror, double scale) {
         Paper paper = SamplePaper.roll("roll", Length.mm(width), longest, Length.mm(6.35), cost);
-        Printer printer = SamplePaper.printer("wide", List.of("roll"), mirror, ColourBy.DRIVER, 1, scale);
+        Printer printer = SamplePaper.printer("wide", List.of("roll"), mirror, 1, scale);
         return PaperRoom.of(paper, printer);
     }
 }

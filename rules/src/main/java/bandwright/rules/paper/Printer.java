@@ -7,7 +7,7 @@ import java.util.Optional;
  * A printer of printers.csv.
  *
  * @param papers ids of papers that it takes, in its order
- * @param iccProfile a file beside the tables; empty = none
+ * @param profile how its colours are converted; empty where its driver does that
  * @param scaleX measured / nominal across the page as fed
  * @param scaleY measured / nominal along the page as fed
  */
@@ -15,9 +15,7 @@ public record Printer(
         String id,
         List<String> papers,
         MirrorBy mirror,
-        ColourBy colour,
-        Optional<String> iccProfile,
-        Intent intent,
+        Optional<PrinterProfile> profile,
         double scaleX,
         double scaleY,
         String note) {

@@ -8,6 +8,7 @@ import bandwright.rules.table.Row;
 import bandwright.rules.table.RulesFolder;
 import bandwright.rules.table.Table;
 import bandwright.rules.units.ShopUnits;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
@@ -42,12 +43,20 @@ public record Printers(List<Printer> list) {
                 id,
                 row.cell("papers").needed().list(),
                 row.cell("mirror").needed().word(MirrorBy.values()).orElse(MirrorBy.FILE),
-                colour,
-                Optional.of(profile).filter(name -> !name.isEmpty()),
-                row.cell("intent").word(Intent.values()).orElse(Intent.RELATIVE_COLORIMETRIC),
+                colour == ColourBy.PROFILE ? profile(row, folder.find(isOwn, profile)) : Optional.empty(),
                 scale(row, "scale_x"),
                 scale(row, "scale_y"),
                 row.text("note"));
+    }
+
+    private static Optional<PrinterProfile> profile(Row row, Optional<Path> file) {
+        Intent intent = row.cell("intent").word(Intent.values()).orElse(Intent.RELATIVE_COLORIMETRIC);
+        try {
+            return file.isPresent() ? Optional.of(PrinterProfile.read(file.get(), intent)) : Optional.empty();
+        } catch (PrinterProfile.Unusable e) {
+            row.fault("icc_profile", e.fault(), Quoted.text(row.text("icc_profile")));
+            return Optional.empty();
+        }
     }
 
     /** Measured / nominal; a printer that is off by more than a tenth needs a repair, not a figure here. */

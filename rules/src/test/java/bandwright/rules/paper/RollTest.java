@@ -50,16 +50,7 @@ class RollTest {
                 Length.mm(8),
                 Optional.of(new BigDecimal("1.90")),
                 "");
-        Printer printer = new Printer(
-                "wide",
-                List.of("roll"),
-                MirrorBy.DRIVER,
-                ColourBy.DRIVER,
-                Optional.empty(),
-                Intent.RELATIVE_COLORIMETRIC,
-                1,
-                scale,
-                "");
+        Printer printer = new Printer("wide", List.of("roll"), MirrorBy.DRIVER, Optional.empty(), 1, scale, "");
         return PaperRoom.of(roll, printer);
     }
 }

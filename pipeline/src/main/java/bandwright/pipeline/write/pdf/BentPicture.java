@@ -1,17 +1,14 @@
 package bandwright.pipeline.write.pdf;
 
 import bandwright.pipeline.artwork.ArtworkFile;
-import bandwright.pipeline.pixels.PngFilter;
 import bandwright.pipeline.pixels.StoredPixels;
-import bandwright.pipeline.write.pdf.PreparedPicture.Packing;
-import bandwright.pipeline.write.pdf.PreparedPicture.Plane;
 import bandwright.rules.blanks.Sector;
+import bandwright.rules.paper.PrinterProfile;
 import bandwright.rules.units.Box;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -63,11 +60,12 @@ final class BentPicture {
     }
 
     /** @param scratch a folder for what is packed */
-    static PreparedPicture of(Bending asked, int number, Path scratch) throws IOException {
+    static PreparedPicture of(Bending asked, int number, Optional<PrinterProfile> printer, Path scratch)
+            throws IOException {
         double finer = pixelsAPixel(asked);
         int step = (int) Math.max(1, Math.floor(finer));
         StoredPixels source = StoredPixels.read(asked.artwork(), step);
-        return new BentPicture(asked, source, finer / source.step()).packed(number, scratch);
+        return new BentPicture(asked, source, finer / source.step()).packed(number, printer, scratch);
     }
 
     /** How many of the artwork's pixels lie in one of the bent picture's, where they lie closest. */
@@ -99,30 +97,25 @@ final class BentPicture {
         return to;
     }
 
-    private PreparedPicture packed(int number, Path scratch) throws IOException {
-        int channels = source.isGrey() ? 1 : 3;
-        try (Repacked colours = Repacked.ofColour(scratch.resolve("bent-" + number + ".colour"));
-                Repacked alphas = Repacked.ofAlpha(scratch.resolve("bent-" + number + ".alpha"))) {
-            PngRows colourRows = new PngRows(colours, width, channels);
-            PngRows alphaRows = new PngRows(alphas, width, 1);
+    private PreparedPicture packed(int number, Optional<PrinterProfile> printer, Path scratch) throws IOException {
+        try (PixelRows rows = PixelRows.open(
+                scratch.resolve("bent-" + number),
+                width,
+                source.isGrey(),
+                source.hasAlpha(),
+                source.colour(),
+                printer)) {
             int[] row = new int[width];
             place(knots, 0);
             for (int j = 0; j < asked.height(); j++) {
                 place(knotsBelow, j + 1);
                 row(row);
-                colourRows.write(row, 16);
-                if (source.hasAlpha()) {
-                    alphaRows.write(row, 24);
-                }
+                rows.write(row);
                 double[] free = knots;
                 knots = knotsBelow;
                 knotsBelow = free;
             }
-            Optional<Plane> mask = source.hasAlpha()
-                    ? Optional.of(new Plane(alphas.finished(), 8, new Packing.PngRows(1)))
-                    : Optional.empty();
-            Plane plane = new Plane(colours.finished(), 8, new Packing.PngRows(channels));
-            return new PreparedPicture(number, width, asked.height(), source.colour(), plane, List.of(), mask);
+            return rows.finished(number, asked.height());
         }
     }
 
@@ -169,37 +162,5 @@ final class BentPicture {
 
     private static double between(double[] knots, int at, double part) {
         return knots[at] + (knots[at + 4] - knots[at]) * part;
-    }
-
-    /** Rows of 8-bit samples with PNG filters. */
-    private static final class PngRows {
-        private final Repacked out;
-        private final int channels;
-        private byte[] plain;
-        private byte[] above;
-        private final byte[] filtered;
-
-        PngRows(Repacked out, int width, int channels) {
-            this.out = out;
-            this.channels = channels;
-            this.plain = new byte[1 + width * channels];
-            this.above = new byte[plain.length];
-            this.filtered = new byte[plain.length];
-        }
-
-        /** @param shift where the first channel stands in a pixel; the others follow below */
-        void write(int[] row, int shift) throws IOException {
-            int at = 1;
-            for (int pixel : row) {
-                for (int c = 0; c < channels; c++) {
-                    plain[at++] = (byte) (pixel >> (shift - 8 * c));
-                }
-            }
-            PngFilter.apply(plain, above, channels, filtered);
-            out.write(filtered);
-            byte[] free = above;
-            above = plain;
-            plain = free;
-        }
     }
 }

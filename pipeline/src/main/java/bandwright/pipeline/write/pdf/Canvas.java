@@ -3,14 +3,13 @@ package bandwright.pipeline.write.pdf;
 import bandwright.pipeline.type.Outline;
 import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
-import bandwright.rules.units.Rgb;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.PathIterator;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
-import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -83,17 +82,18 @@ public final class Canvas {
                 .operator("cm");
     }
 
-    /** Ink of that colour in that colour space, which is the one of the pictures it stands beside. */
-    public Canvas ink(COSArray space, Rgb colour) {
+    /** Fills with that colour from here on. */
+    public Canvas ink(Ink ink) {
         COSDictionary spaces = new COSDictionary();
-        spaces.setItem(INK_SPACE, space);
+        spaces.setItem(INK_SPACE, ink.space());
         resources.getCOSObject().setItem(COSName.COLORSPACE, spaces);
         out.append('/').append(INK_SPACE.getName());
         operator(" cs");
-        return channel(colour.red())
-                .channel(colour.green())
-                .channel(colour.blue())
-                .operator("sc");
+        ByteBuffer parts = ink.parts().duplicate();
+        while (parts.hasRemaining()) {
+            channel(parts.get() & 0xFF);
+        }
+        return operator("sc");
     }
 
     /** Ink of that darkness, 0 white to 1 black, for type and lines. */

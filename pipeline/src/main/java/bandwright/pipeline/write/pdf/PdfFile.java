@@ -2,6 +2,7 @@ package bandwright.pipeline.write.pdf;
 
 import bandwright.pipeline.RunId;
 import bandwright.pipeline.pixels.SrgbProfile;
+import bandwright.rules.paper.PrinterProfile;
 import java.io.BufferedOutputStream;
 import java.io.ByteArrayInputStream;
 import java.io.FilterOutputStream;
@@ -14,6 +15,7 @@ import java.security.NoSuchAlgorithmException;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.GregorianCalendar;
+import java.util.Optional;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -28,13 +30,26 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
  */
 public final class PdfFile {
     private static final String LANGUAGE = "en";
+    /** A condition that no registry knows (ISO 32000-1, 14.11.5). */
+    private static final String CUSTOM = "Custom";
+
     private static final String SRGB = "sRGB IEC61966-2.1";
     private static final String PRODUCER = "Bandwright";
 
     private PdfFile() {}
 
-    /** A document without pages. The caller closes it. */
+    /** A document without pages whose colours are sRGB's. The caller closes it. */
     public static PDDocument create(RunId run, String name, String title) throws IOException {
+        return create(run, name, title, Optional.empty());
+    }
+
+    /**
+     * A document without pages. The caller closes it.
+     *
+     * @param printer what its device colours mean; empty = sRGB
+     */
+    public static PDDocument create(RunId run, String name, String title, Optional<PrinterProfile> printer)
+            throws IOException {
         PDDocument document = new PDDocument();
         document.setDocumentId(id(run + "/" + name));
         ZonedDateTime day = run.date().atStartOfDay(ZoneOffset.UTC);
@@ -46,7 +61,7 @@ public final class PdfFile {
         PDDocumentCatalog catalog = document.getDocumentCatalog();
         catalog.setLanguage(LANGUAGE);
         catalog.setViewerPreferences(trueSize());
-        catalog.addOutputIntent(srgb(document));
+        catalog.addOutputIntent(printer.isPresent() ? inks(document, printer.get()) : srgb(document));
         catalog.setMetadata(metadata(document, title, day));
         return document;
     }
@@ -102,6 +117,14 @@ public final class PdfFile {
         PDOutputIntent intent = new PDOutputIntent(document, new ByteArrayInputStream(SrgbProfile.bytes()));
         intent.setOutputConditionIdentifier(SRGB);
         intent.setInfo(SRGB);
+        return intent;
+    }
+
+    /** Colours that name no space of their own are the printer's. */
+    private static PDOutputIntent inks(PDDocument document, PrinterProfile printer) throws IOException {
+        PDOutputIntent intent = new PDOutputIntent(document, new ByteArrayInputStream(printer.bytes()));
+        intent.setOutputConditionIdentifier(CUSTOM);
+        intent.setInfo(CUSTOM);
         return intent;
     }
 

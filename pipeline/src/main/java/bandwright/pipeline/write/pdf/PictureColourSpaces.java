@@ -49,6 +49,9 @@ final class PictureColourSpaces {
             dictionary.setItem(COSName.GAMMA, new COSFloat((float) own.gamma()));
             return array(COSName.CALGRAY, dictionary);
         }
+        if (colour instanceof PictureColour.Device own) {
+            return own.components() == 4 ? COSName.DEVICECMYK : COSName.DEVICERGB;
+        }
         return colour instanceof PictureColour.Grey ? COSName.DEVICEGRAY : srgb();
     }
 

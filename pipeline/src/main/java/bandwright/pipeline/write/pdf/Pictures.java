@@ -1,12 +1,17 @@
 package bandwright.pipeline.write.pdf;
 
 import bandwright.pipeline.artwork.ArtworkFile;
+import bandwright.pipeline.pixels.ToPrinter;
 import bandwright.pipeline.write.pdf.PreparedPicture.Packing;
 import bandwright.pipeline.write.pdf.PreparedPicture.Plane;
+import bandwright.rules.paper.PrinterProfile;
+import bandwright.rules.units.Rgb;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.ByteBuffer;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -29,23 +34,32 @@ public final class Pictures {
 
     private final PDDocument document;
     private final PreparedPictures prepared;
+    private final Optional<PrinterProfile> printer;
+    private final Optional<ToPrinter> inks;
     private final PictureColourSpaces colours;
     private final Map<Integer, PDImageXObject> stored = new TreeMap<>();
 
-    public Pictures(PDDocument document, PreparedPictures prepared) {
+    /**
+     * A document without pictures so far.
+     *
+     * @param printer the profile by which its colours are converted; empty = they stay as they are
+     */
+    public Pictures(PDDocument document, PreparedPictures prepared, Optional<PrinterProfile> printer) {
         this.document = document;
         this.prepared = prepared;
+        this.printer = printer;
+        this.inks = printer.map(ToPrinter::ofSrgb);
         this.colours = new PictureColourSpaces(document);
     }
 
     /** The picture as this document has it, drawn in the unit square; the same object every time. */
     public PDXObject of(ArtworkFile artwork) throws IOException {
-        return stored(prepared.get(artwork));
+        return stored(prepared.get(artwork, printer));
     }
 
     /** A picture that is bent for a cone. */
     public PDImageXObject of(Bending bending) throws IOException {
-        return stored(prepared.get(bending));
+        return stored(prepared.get(bending, printer));
     }
 
     private PDImageXObject stored(PreparedPicture picture) throws IOException {
@@ -58,9 +72,13 @@ public final class Pictures {
         return image;
     }
 
-    /** The sRGB colour space of this document, for flat colours that have to look like a picture's. */
-    public COSArray srgb() throws IOException {
-        return colours.srgb();
+    /** A flat colour as this document has it, so that it looks like a picture's. */
+    public Ink ink(Rgb colour) throws IOException {
+        return inks.isPresent()
+                ? Ink.of(inks.get().inks(colour))
+                : Ink.of(
+                        colours.srgb(),
+                        ByteBuffer.wrap(new byte[] {(byte) colour.red(), (byte) colour.green(), (byte) colour.blue()}));
     }
 
     private COSStream stream(PreparedPicture picture) throws IOException {

@@ -1,6 +1,7 @@
 package bandwright.pipeline.write.pdf;
 
 import bandwright.pipeline.artwork.ArtworkFile;
+import bandwright.rules.paper.PrinterProfile;
 import bandwright.rules.words.Words;
 import java.io.IOException;
 import java.io.InterruptedIOException;
@@ -8,10 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -27,10 +28,13 @@ public final class PreparedPictures {
     private static final int THREADS = 2;
 
     private final Path scratch;
-    private final Map<Path, FutureTask<PreparedPicture>> byPath = new TreeMap<>();
-    private final Map<Long, List<Path>> bySize = new TreeMap<>();
-    private final Map<Bending, FutureTask<PreparedPicture>> bent = new LinkedHashMap<>();
+    private final Map<Inked<Path>, FutureTask<PreparedPicture>> byPath = new HashMap<>();
+    private final Map<Inked<Long>, List<Path>> bySize = new HashMap<>();
+    private final Map<Inked<Bending>, FutureTask<PreparedPicture>> bent = new HashMap<>();
     private int numbers;
+
+    /** Something for one printer; without a profile as its file has it. */
+    private record Inked<T>(T what, Optional<PrinterProfile> printer) {}
 
     /**
      * The pictures of one run; none is prepared yet.
@@ -41,33 +45,34 @@ public final class PreparedPictures {
         this.scratch = scratch;
     }
 
-    /** Prepares pictures that will be needed, several at a time: as they are, and bent. */
-    public void ahead(Collection<ArtworkFile> artworks, Collection<Bending> bendings) throws IOException {
+    /** Prepares pictures that a printer will need, several at a time: as they are, and bent. */
+    public void ahead(Collection<ArtworkFile> artworks, Collection<Bending> bendings, Optional<PrinterProfile> printer)
+            throws IOException {
         ExecutorService pool = Executors.newFixedThreadPool(THREADS);
         try {
             for (ArtworkFile artwork : artworks) {
-                pool.execute(task(artwork));
+                pool.execute(task(artwork, printer));
             }
             for (Bending bending : bendings) {
-                pool.execute(task(bending));
+                pool.execute(task(bending, printer));
             }
             for (ArtworkFile artwork : artworks) {
-                get(artwork);
+                get(artwork, printer);
             }
             for (Bending bending : bendings) {
-                get(bending);
+                get(bending, printer);
             }
         } finally {
             pool.shutdownNow();
         }
     }
 
-    PreparedPicture get(ArtworkFile artwork) throws IOException {
-        return result(task(artwork), artwork);
+    PreparedPicture get(ArtworkFile artwork, Optional<PrinterProfile> printer) throws IOException {
+        return result(task(artwork, printer), artwork);
     }
 
-    PreparedPicture get(Bending bending) throws IOException {
-        return result(task(bending), bending.artwork());
+    PreparedPicture get(Bending bending, Optional<PrinterProfile> printer) throws IOException {
+        return result(task(bending, printer), bending.artwork());
     }
 
     private static PreparedPicture result(FutureTask<PreparedPicture> task, ArtworkFile artwork) throws IOException {
@@ -82,36 +87,41 @@ public final class PreparedPictures {
         }
     }
 
-    private FutureTask<PreparedPicture> task(Bending bending) {
-        return bent.computeIfAbsent(bending, any -> {
+    private FutureTask<PreparedPicture> task(Bending bending, Optional<PrinterProfile> printer) {
+        return bent.computeIfAbsent(new Inked<>(bending, printer), any -> {
             int number = ++numbers;
-            return new FutureTask<>(() -> BentPicture.of(bending, number, scratch));
+            return new FutureTask<>(() -> BentPicture.of(bending, number, printer, scratch));
         });
     }
 
-    private FutureTask<PreparedPicture> task(ArtworkFile artwork) throws IOException {
-        FutureTask<PreparedPicture> known = byPath.get(artwork.path());
+    private FutureTask<PreparedPicture> task(ArtworkFile artwork, Optional<PrinterProfile> printer) throws IOException {
+        Inked<Path> key = new Inked<>(artwork.path(), printer);
+        FutureTask<PreparedPicture> known = byPath.get(key);
         if (known != null) {
             return known;
         }
-        List<Path> alike = bySize.computeIfAbsent(artwork.bytes(), size -> new ArrayList<>());
+        List<Path> alike = bySize.computeIfAbsent(new Inked<>(artwork.bytes(), printer), size -> new ArrayList<>());
         for (Path other : alike) {
             if (Files.mismatch(other, artwork.path()) < 0) {
-                FutureTask<PreparedPicture> same = byPath.get(other);
+                FutureTask<PreparedPicture> same = byPath.get(new Inked<>(other, printer));
                 if (same != null) {
-                    byPath.put(artwork.path(), same);
+                    byPath.put(key, same);
                     return same;
                 }
             }
         }
         alike.add(artwork.path());
         int number = ++numbers;
-        FutureTask<PreparedPicture> task = new FutureTask<>(() -> prepare(artwork, number));
-        byPath.put(artwork.path(), task);
+        FutureTask<PreparedPicture> task = new FutureTask<>(() -> prepare(artwork, number, printer));
+        byPath.put(key, task);
         return task;
     }
 
-    private PreparedPicture prepare(ArtworkFile artwork, int number) throws IOException {
+    private PreparedPicture prepare(ArtworkFile artwork, int number, Optional<PrinterProfile> printer)
+            throws IOException {
+        if (printer.isPresent()) {
+            return ConvertedPicture.of(artwork, number, printer.get(), scratch);
+        }
         return switch (artwork.kind()) {
             case JPEG -> JpegPicture.of(artwork, number);
             case PNG -> PngPicture.of(artwork, number, scratch);

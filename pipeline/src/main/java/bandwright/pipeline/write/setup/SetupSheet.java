@@ -60,15 +60,7 @@ final class SetupSheet {
         return PaperRoom.of(
                 room.paper(),
                 new Printer(
-                        own.id(),
-                        own.papers(),
-                        MirrorBy.FILE,
-                        own.colour(),
-                        own.iccProfile(),
-                        own.intent(),
-                        own.scaleX(),
-                        own.scaleY(),
-                        own.note()));
+                        own.id(), own.papers(), MirrorBy.FILE, own.profile(), own.scaleX(), own.scaleY(), own.note()));
     }
 
     Length width() {

@@ -1,6 +1,5 @@
 package bandwright.pipeline.write.sheets;
 
-import bandwright.rules.paper.ColourBy;
 import bandwright.rules.paper.MirrorBy;
 import bandwright.rules.paper.Paper;
 import bandwright.rules.paper.PaperRoom;
@@ -14,7 +13,7 @@ final class PrintSettings {
 
     static List<String> of(PaperRoom room) {
         boolean driverFlips = room.printer().mirror() == MirrorBy.DRIVER;
-        boolean profiled = room.printer().colour() == ColourBy.PROFILE;
+        boolean profiled = room.printer().profile().isPresent();
         return List.of(
                 Words.say("sheets.settings.scale"),
                 paper(room),

@@ -33,14 +33,15 @@ final class SheetWriter {
         this.run = run;
         this.shop = shop;
         this.document = document;
-        this.transfers = new Transfers(document, prepared, shop.warpPpi());
+        this.transfers = new Transfers(document, prepared, file.room().printer().profile(), shop.warpPpi());
         this.lettering = new Lettering(document);
     }
 
     static void write(SheetFile file, RunId run, Shop shop, PreparedPictures prepared, OutputStream out)
             throws IOException {
         String title = Words.say("sheets.title", file.shortName(), run);
-        try (PDDocument document = PdfFile.create(run, file.name(), title)) {
+        try (PDDocument document =
+                PdfFile.create(run, file.name(), title, file.room().printer().profile())) {
             SheetWriter writer = new SheetWriter(file, run, shop, prepared, document);
             for (int i = 0; i < file.sheets().size(); i++) {
                 document.addPage(writer.page(i));

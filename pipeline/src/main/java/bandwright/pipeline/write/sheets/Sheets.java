@@ -34,7 +34,10 @@ public final class Sheets implements Output {
         return SheetFiles.of(run.tiled()).files().stream()
                 .map(file -> new OutFile(file.name(), out -> {
                     Needed needed = Needed.of(file, rules.shop());
-                    prepared.ahead(needed.artworks(), needed.bendings());
+                    prepared.ahead(
+                            needed.artworks(),
+                            needed.bendings(),
+                            file.room().printer().profile());
                     SheetWriter.write(file, run.id(), rules.shop(), prepared, out);
                 }))
                 .toList();

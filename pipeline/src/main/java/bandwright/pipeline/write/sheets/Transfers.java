@@ -9,6 +9,7 @@ import bandwright.pipeline.write.pdf.Canvas;
 import bandwright.pipeline.write.pdf.Pictures;
 import bandwright.pipeline.write.pdf.PreparedPictures;
 import bandwright.rules.blanks.Sector;
+import bandwright.rules.paper.PrinterProfile;
 import bandwright.rules.units.Box;
 import java.io.IOException;
 import java.util.HashMap;
@@ -29,10 +30,10 @@ final class Transfers {
 
     private record Stored(String name, PDFormXObject form) {}
 
-    Transfers(PDDocument document, PreparedPictures prepared, double warpPpi) {
+    Transfers(PDDocument document, PreparedPictures prepared, Optional<PrinterProfile> printer, double warpPpi) {
         this.document = document;
         this.warpPpi = warpPpi;
-        this.pictures = new Pictures(document, prepared);
+        this.pictures = new Pictures(document, prepared, printer);
     }
 
     void draw(Canvas canvas, Placed placed) throws IOException {
@@ -63,7 +64,7 @@ final class Transfers {
         int count = 0;
         for (Layer layer : transfer.layers()) {
             if (layer instanceof Layer.Fill fill) {
-                canvas.ink(pictures.srgb(), fill.colour());
+                canvas.ink(pictures.ink(fill.colour()));
                 transfer.sector()
                         .ifPresentOrElse(
                                 sector -> canvas.fill(Bent.outline(fill.box(), sector)), () -> canvas.fill(fill.box()));
@@ -82,7 +83,7 @@ final class Transfers {
         if (!type.clip().contains(type.ink())) {
             clip(canvas, type.clip(), sector);
         }
-        canvas.ink(pictures.srgb(), type.colour());
+        canvas.ink(pictures.ink(type.colour()));
         canvas.fill(sector.map(bent -> Bent.outline(type.outline(), bent)).orElse(type.outline()))
                 .restore();
     }

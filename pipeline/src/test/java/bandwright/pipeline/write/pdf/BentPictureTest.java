@@ -17,6 +17,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.junit.jupiter.api.Test;
@@ -150,8 +151,8 @@ class BentPictureTest {
         Path scratch = Files.createDirectories(folder.resolve("scratch"));
         try (PDDocument document = new PDDocument()) {
             PreparedPictures prepared = new PreparedPictures(scratch);
-            prepared.ahead(List.of(), List.of(bending));
-            PDImageXObject image = new Pictures(document, prepared).of(bending);
+            prepared.ahead(List.of(), List.of(bending), Optional.empty());
+            PDImageXObject image = new Pictures(document, prepared, Optional.empty()).of(bending);
             return new Bent(image.getImage(), bending);
         }
     }

@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
@@ -63,10 +64,10 @@ class PicturesTest {
             all.add(((Found.Picture) found).artwork());
         }
         PreparedPictures prepared = new PreparedPictures(home.resolve("scratch"));
-        prepared.ahead(all, List.of());
+        prepared.ahead(all, List.of(), Optional.empty());
         try (PDDocument document = new PDDocument()) {
             document.setDocumentId(1L);
-            Pictures pictures = new Pictures(document, prepared);
+            Pictures pictures = new Pictures(document, prepared, Optional.empty());
             for (ArtworkFile artwork : all) {
                 PDPage page = new PDPage();
                 document.addPage(page);

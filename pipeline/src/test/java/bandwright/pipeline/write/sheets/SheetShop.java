@@ -28,7 +28,6 @@ import bandwright.rules.heat.Allowed;
 import bandwright.rules.heat.HeatKind;
 import bandwright.rules.heat.HeatSource;
 import bandwright.rules.heat.PressSetting;
-import bandwright.rules.paper.ColourBy;
 import bandwright.rules.paper.FlagLaw;
 import bandwright.rules.paper.MirrorBy;
 import bandwright.rules.paper.Paper;
@@ -60,7 +59,7 @@ public final class SheetShop {
     }
 
     public static Printer printer(MirrorBy mirror, double scaleX, double scaleY) {
-        return SamplePaper.printer("desk", List.of("letter"), mirror, ColourBy.DRIVER, scaleX, scaleY);
+        return SamplePaper.printer("desk", List.of("letter"), mirror, scaleX, scaleY);
     }
 
     public static Paper paper(String id, String name, double widthMm, double heightMm) {
