@@ -27,6 +27,9 @@ public final class SampleBlank {
     private Length bleedBottom = Length.ZERO;
     private List<String> parts = List.of();
     private List<String> heatSources = List.of();
+    private Rgb baseColour = Rgb.WHITE;
+    private Optional<Rgb> hotColour = Optional.empty();
+    private Backing backing = Backing.OPAQUE;
 
     private SampleBlank(Form form) {
         this.form = form;
@@ -97,6 +100,21 @@ public final class SampleBlank {
         return this;
     }
 
+    public SampleBlank baseColour(Rgb colour) {
+        baseColour = colour;
+        return this;
+    }
+
+    public SampleBlank hotColour(Rgb colour) {
+        hotColour = Optional.of(colour);
+        return this;
+    }
+
+    public SampleBlank backing(Backing behind) {
+        backing = behind;
+        return this;
+    }
+
     public Blank blank() {
         return new Blank(
                 sku,
@@ -111,10 +129,10 @@ public final class SampleBlank {
                 overlap,
                 bleedTop,
                 bleedBottom,
-                Rgb.WHITE,
-                Optional.empty(),
+                baseColour,
+                hotColour,
                 finish,
-                Backing.OPAQUE,
+                backing,
                 parts,
                 heatSources,
                 1,
