@@ -1,6 +1,8 @@
 package bandwright.pipeline;
 
 import bandwright.pipeline.allot.Allotting;
+import bandwright.pipeline.approve.Approved;
+import bandwright.pipeline.approve.Approving;
 import bandwright.pipeline.artwork.ArtworkShelf;
 import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.Split;
@@ -63,14 +65,16 @@ public final class Flow {
         Owed owed = Owing.each(matched, orders, rules, past);
         Sights sights = new Sights();
         Split<Unit> sized = Sizing.each(owed.lines(), rules, sights, asked.paper(), past.ids());
-        Split<Unit> allotted = Allotting.each(sized, rules, past);
+        Approved approved = Approving.each(sized);
+        Split<Unit> allotted = Allotting.each(approved.split(), rules, past);
         Split<Unit> whole = WholeOrders.of(allotted, owed.held(), orders, rules);
         progress.accept(Stage.LOAD);
         List<Load> loads = Loading.all(whole.made(), rules);
         progress.accept(Stage.TILE);
         Tiled tiled = Tiling.all(loads, rules);
         List<HeldRow> held = inRowOrder(owed.held(), whole.held());
-        return new Run(id, orders, past, owed, whole.made(), held, owed.skipped(), loads, tiled, sights);
+        return new Run(
+                id, orders, past, owed, whole.made(), approved.waiting(), held, owed.skipped(), loads, tiled, sights);
     }
 
     /** Whether the run has something that no earlier run had: else there is nothing to publish. */

@@ -18,6 +18,7 @@ import java.util.List;
  * @param owed what of it was still to make
  * @param units in the order of their rows
  * @param sights the views of its pictures, as far as they were looked at
+ * @param waiting what is held until its buyer approves it: it is shown, not made
  * @param held all held rows, of every stage, in the order of their rows
  */
 public record Run(
@@ -26,6 +27,7 @@ public record Run(
         Past past,
         Owed owed,
         List<Unit> units,
+        List<Unit> waiting,
         List<HeldRow> held,
         List<SkippedRow> skipped,
         List<Load> loads,
@@ -33,6 +35,7 @@ public record Run(
         Sights sights) {
     public Run {
         units = List.copyOf(units);
+        waiting = List.copyOf(waiting);
         held = List.copyOf(held);
         skipped = List.copyOf(skipped);
         loads = List.copyOf(loads);

@@ -164,7 +164,8 @@ public final class GiftShop {
                         row.cell(OrderField.DESIGN).text())),
                 new Wording("", texts, "", List.of()),
                 "",
-                false);
+                false,
+                Optional.empty());
     }
 
     public static Unit unit(OrderLine line, int piece, Blank blank) {

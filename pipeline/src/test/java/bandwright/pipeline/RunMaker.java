@@ -128,6 +128,7 @@ public final class RunMaker {
                 Past.NONE,
                 new Owed(owed(), held, skipped, List.of()),
                 units,
+                List.of(),
                 held,
                 skipped,
                 loads,

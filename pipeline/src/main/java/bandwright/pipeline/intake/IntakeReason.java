@@ -1,6 +1,5 @@
 package bandwright.pipeline.intake;
 
-import bandwright.pipeline.held.Question;
 import bandwright.pipeline.held.Reason;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.words.Words;
@@ -8,7 +7,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.NavigableSet;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Every way in which intake can hold a row. */
@@ -115,29 +113,6 @@ public sealed interface IntakeReason extends Reason {
         @Override
         public String message() {
             return Words.say("held.number-damaged.message", shown);
-        }
-    }
-
-    /** The site's orders are made once the buyer says yes, and this one has no yes. */
-    record WaitingForApproval() implements IntakeReason {
-        @Override
-        public String code() {
-            return "waiting-for-approval";
-        }
-
-        @Override
-        public OrderField field() {
-            return OrderField.APPROVED;
-        }
-
-        @Override
-        public String message() {
-            return Words.say("held.waiting-for-approval.message");
-        }
-
-        @Override
-        public Optional<Question> question() {
-            return Optional.of(new Question("", Words.say("held.waiting-for-approval.ask")));
         }
     }
 }

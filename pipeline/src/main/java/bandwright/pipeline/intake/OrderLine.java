@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param items what one copy consists of; at least one of them is drinkware
  * @param wording what is to be written on them, not read yet
  * @param heatSource the wish; empty = none
+ * @param approved what its approved cell holds, where its site waits for that; empty where nobody is asked
  */
 public record OrderLine(
         Row row,
@@ -26,7 +27,8 @@ public record OrderLine(
         List<Item> items,
         Wording wording,
         String heatSource,
-        boolean gift) {
+        boolean gift,
+        Optional<String> approved) {
     public OrderLine {
         items = List.copyOf(items);
     }
@@ -49,6 +51,7 @@ public record OrderLine(
 
     /** The same with another number of its line. */
     public OrderLine numbered(String number) {
-        return new OrderLine(row, site, order, number, orderDate, shipBy, quantity, items, wording, heatSource, gift);
+        return new OrderLine(
+                row, site, order, number, orderDate, shipBy, quantity, items, wording, heatSource, gift, approved);
     }
 }

@@ -18,7 +18,7 @@ import java.util.Optional;
 /**
  * Turns one filled row into an order line, or says why not. A cancelled order is skipped whatever else is wrong with
  * its row; of several faults the first in this order is named: a damaged number, the order, the quantity, the dates,
- * the listing, the buyer's approval.
+ * the listing.
  */
 final class RowReading {
     private final SiteList sites;
@@ -57,17 +57,13 @@ final class RowReading {
         if (items instanceof Outcome.Held<List<Item>> held) {
             return Piles.Read.held(new HeldRow(values.row(), order, copies, held.reason()));
         }
-        return read(line(values, site, line, ((Outcome.Made<List<Item>>) items).value()), values);
+        return read(line(values, site, line, ((Outcome.Made<List<Item>>) items).value()));
     }
 
-    private static Piles.Read read(OrderLine line, RowValues values) {
+    private static Piles.Read read(OrderLine line) {
         Optional<SkippedRow> skipped = notDrinkware(line);
         if (line.pieces() == 0) {
             return new Piles.Read(Optional.empty(), Optional.empty(), skipped);
-        }
-        if (values.isWaitingForApproval()) {
-            HeldRow held = new HeldRow(line.row(), line.order(), line.pieces(), new IntakeReason.WaitingForApproval());
-            return new Piles.Read(Optional.empty(), Optional.of(held), skipped);
         }
         return new Piles.Read(Optional.of(line), Optional.empty(), skipped);
     }
@@ -97,6 +93,7 @@ final class RowReading {
                 items,
                 values.wording(),
                 values.text(OrderField.HEAT_SOURCE),
-                YesWords.has(values.text(OrderField.GIFT)));
+                YesWords.has(values.text(OrderField.GIFT)),
+                values.approved());
     }
 }

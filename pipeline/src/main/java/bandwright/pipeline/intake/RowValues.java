@@ -6,7 +6,6 @@ import bandwright.pipeline.rows.FailedFormula;
 import bandwright.pipeline.rows.Row;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.orders.Site;
-import bandwright.rules.orders.YesWords;
 import bandwright.rules.table.Names;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -89,9 +88,9 @@ record RowValues(Row row, Site site, int maxQuantity) {
                 : Optional.empty();
     }
 
-    /** Whether the site's orders wait for the buyer's yes, and the row has none. */
-    boolean isWaitingForApproval() {
-        return site.approval() && !YesWords.has(text(OrderField.APPROVED));
+    /** What the buyer approved; empty where the site's orders wait for nobody. */
+    Optional<String> approved() {
+        return site.approval() ? Optional.of(text(OrderField.APPROVED)) : Optional.empty();
     }
 
     Asked asked(String siteName) {

@@ -13,17 +13,14 @@ public final class Sights {
     /** Enough to judge colours by, few enough to keep two hundred of them. [J] */
     private static final int MOST_PIXELS = 160_000;
 
-    private final Map<Path, SoftReference<Optional<Sight>>> seen = new ConcurrentHashMap<>();
+    private final Map<Step, SoftReference<Optional<Sight>>> seen = new ConcurrentHashMap<>();
+
+    /** So many pixels of a file each way become one. */
+    private record Step(Path file, int step) {}
 
     /** A picture's view of some 160,000 pixels at most; empty if it can't be decoded. */
     public Optional<Sight> of(ArtworkFile artwork) {
-        SoftReference<Optional<Sight>> known = seen.get(artwork.path());
-        Optional<Sight> sight = known == null ? null : known.get();
-        if (sight == null) {
-            sight = read(artwork, step(artwork));
-            seen.put(artwork.path(), new SoftReference<>(sight));
-        }
-        return sight;
+        return of(artwork, step(artwork));
     }
 
     /** A view with at least so many pixels across and up, as far as the picture has them. */
@@ -31,7 +28,18 @@ public final class Sights {
         double spare = Math.min(artwork.shownWidth() / across, artwork.shownHeight() / up);
         int most = Math.min(artwork.pixelWidth(), artwork.pixelHeight());
         int step = (int) Math.max(1, Math.min(most, Math.floor(spare)));
-        return step >= step(artwork) ? of(artwork) : read(artwork, step);
+        return of(artwork, Math.min(step, step(artwork)));
+    }
+
+    private Optional<Sight> of(ArtworkFile artwork, int step) {
+        Step key = new Step(artwork.path(), step);
+        SoftReference<Optional<Sight>> known = seen.get(key);
+        Optional<Sight> sight = known == null ? null : known.get();
+        if (sight == null) {
+            sight = read(artwork, step);
+            seen.put(key, new SoftReference<>(sight));
+        }
+        return sight;
     }
 
     private static int step(ArtworkFile artwork) {

@@ -6,6 +6,7 @@ import bandwright.pipeline.write.index.IndexPage;
 import bandwright.pipeline.write.json.RunJson;
 import bandwright.pipeline.write.pdf.PreparedPictures;
 import bandwright.pipeline.write.picklist.PickList;
+import bandwright.pipeline.write.proofs.Proofs;
 import bandwright.pipeline.write.sheets.Sheets;
 import bandwright.pipeline.write.slips.PackingSlips;
 import bandwright.pipeline.write.thumb.Thumbnails;
@@ -28,6 +29,7 @@ public final class Outputs {
                 new PackingSlips(thumbnails),
                 new HeldWorkbook(),
                 new OrdersWorkbook(),
+                new Proofs(),
                 new RunJson());
     }
 

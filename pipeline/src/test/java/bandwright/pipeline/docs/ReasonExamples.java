@@ -1,6 +1,7 @@
 package bandwright.pipeline.docs;
 
 import bandwright.pipeline.allot.AllotReason;
+import bandwright.pipeline.approve.ApproveReason;
 import bandwright.pipeline.artwork.Flaw;
 import bandwright.pipeline.held.Reason;
 import bandwright.pipeline.intake.IntakeReason;
@@ -33,6 +34,8 @@ final class ReasonExamples {
     List<Reason> all() {
         List<Reason> all = new ArrayList<>(intake());
         all.addAll(listings());
+        all.add(new ApproveReason.WaitingForApproval("4KX7Q", ""));
+        all.add(new ApproveReason.WaitingForApproval("4KX7Q", "yes"));
         all.addAll(names());
         all.addAll(texts());
         all.addAll(heat());
@@ -57,7 +60,6 @@ final class ReasonExamples {
                         OrderField.SHIP_BY, "3/4/2026", List.of(LocalDate.of(2026, 3, 4), LocalDate.of(2026, 4, 3))),
                 new IntakeReason.DateUnclear(OrderField.SHIP_BY, "next week", List.of())));
         all.add(new IntakeReason.DateUnclear(OrderField.SHIP_BY, "13/4/2026", List.of(LocalDate.of(2026, 4, 13))));
-        all.add(new IntakeReason.WaitingForApproval());
         return all;
     }
 

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -215,12 +216,15 @@ class IntakeTest {
     }
 
     @Test
-    void aSiteThatWaitsForApprovalHoldsUntilItIsGiven() throws Exception {
+    void aSiteThatWaitsForApprovalSaysWhatItsRowsSay() throws Exception {
         var site = TestRules.site("", "", "", '.', java.util.OptionalInt.empty(), List.of(), true);
-        Path file = Files.writeString(folder.resolve("a.csv"), "Order,SKU,Approved\nQ1,MUG,yes\nQ2,MUG,\n");
-        Orders orders = Intake.read(List.of(file), TestRules.with(site));
-        assertThat(orders.lines()).extracting(OrderLine::order).containsExactly("Q1");
-        assertThat(orders.held()).extracting(HeldRow::order).containsExactly("Q2");
+        Path file = Files.writeString(folder.resolve("a.csv"), "Order,SKU,Approved\nQ1,MUG,4KX7Q\nQ2,MUG,\n");
+        assertThat(Intake.read(List.of(file), TestRules.with(site)).lines())
+                .extracting(OrderLine::approved)
+                .containsExactly(Optional.of("4KX7Q"), Optional.of(""));
+        assertThat(Intake.read(List.of(file), TestRules.with(TestRules.PLAIN)).lines())
+                .extracting(OrderLine::approved)
+                .containsOnly(Optional.empty());
     }
 
     @Test

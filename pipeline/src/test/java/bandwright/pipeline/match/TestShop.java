@@ -224,7 +224,8 @@ public final class TestShop {
                 List.of(Item.own(sku, design)),
                 Wording.NONE,
                 wish,
-                false);
+                false,
+                Optional.empty());
     }
 
     private static Map<OrderField, Integer> columns() {

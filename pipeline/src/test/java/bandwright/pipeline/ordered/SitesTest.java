@@ -10,6 +10,7 @@ import bandwright.pipeline.size.Unit;
 import bandwright.rules.orders.OrderField;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -164,17 +165,28 @@ final class SitesTest {
     }
 
     @Test
-    void anOrderWithoutTheBuyersYesWaitsAndAsks() throws Exception {
+    void anOrderWaitsUntilTheBuyerHasApprovedItsProof() throws Exception {
         stall.table("sites.csv", SITES, ",,,,,,,,,yes");
         stall.orders(
-                "fair.csv", "Order,SKU,Design,Approved", "Q1,MUG-11-W,tern,yes", "Q2,MUG-11-W,tern,", "Q3,MUGG,,no");
+                "fair.csv", "Order,SKU,Design,Approved", "Q1,MUG-11-W,tern,", "Q2,MUG-11-W,tern,yes", "Q3,MUGG,,no");
         Run run = stall.run();
         assertThat(Stall.story(run))
                 .containsExactly(
-                        "made Q1-1-1 MUG-11-W tern",
+                        "held Q1 x1 waiting-for-approval",
                         "held Q2 x1 waiting-for-approval",
-                        "held Q3 x1 waiting-for-approval");
-        assertThat(run.held().get(0).ask().orElseThrow()).startsWith("About your order Q2: ");
+                        "held Q3 x1 blank-unknown");
+        assertThat(run.waiting()).hasSize(2);
+        HeldRow first = run.held().get(0);
+        String code = first.reason().cure().replaceAll(".*write ([0-9A-Z]{5}) in.*", "$1");
+        assertThat(first.ask().orElseThrow())
+                .startsWith("About your order Q1: ")
+                .contains(code);
+        assertThat(first.reason().message()).contains(code);
+
+        stall.orders("fair.csv", "Order,SKU,Design,Approved", "Q1,MUG-11-W,tern," + code.toLowerCase(Locale.ROOT));
+        assertThat(stall.story()).containsExactly("made Q1-1-1 MUG-11-W tern");
+        stall.orders("fair.csv", "Order,SKU,Design,Approved", "Q1,MUG-15-W,tern," + code);
+        assertThat(stall.story()).containsExactly("held Q1 x1 waiting-for-approval");
     }
 
     @Test

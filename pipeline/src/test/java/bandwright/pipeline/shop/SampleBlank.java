@@ -102,6 +102,8 @@ public final class SampleBlank {
                 bleed,
                 Rgb.WHITE,
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Finish.GLOSS,
                 Backing.OPAQUE,
                 List.of(),

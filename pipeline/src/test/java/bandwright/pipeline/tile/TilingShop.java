@@ -132,7 +132,8 @@ final class TilingShop {
                 List.of(Item.own("MUG", "tern")),
                 Wording.NONE,
                 "",
-                false);
+                false,
+                Optional.empty());
         Blank blank = SampleBlank.cylinder("MUG", 260, 101).blank();
         ArtworkFile artwork = SampleUnit.artwork("tern.jpg", 100, 100);
         return new MatchedLine(

@@ -71,6 +71,8 @@ public final class Blanks {
                 row.cell("bleed_bottom").length(Plausible.SMALL).orElse(Length.ZERO),
                 row.cell("base_colour").colour().orElse(Rgb.WHITE),
                 row.cell("hot_colour").colour(),
+                row.cell("handle_colour").colour(),
+                row.cell("inside_colour").colour(),
                 row.cell("finish").word(Finish.values()).orElse(Finish.GLOSS),
                 row.cell("backing").word(Backing.values()).orElse(Backing.OPAQUE),
                 row.cell("parts").list(),

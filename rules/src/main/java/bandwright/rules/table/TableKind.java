@@ -30,6 +30,8 @@ public enum TableKind {
             "bleed_bottom",
             "base_colour",
             "hot_colour",
+            "handle_colour",
+            "inside_colour",
             "finish",
             "backing",
             "parts",

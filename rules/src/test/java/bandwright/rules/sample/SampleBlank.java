@@ -131,6 +131,8 @@ public final class SampleBlank {
                 bleedBottom,
                 baseColour,
                 hotColour,
+                Optional.empty(),
+                Optional.empty(),
                 finish,
                 backing,
                 parts,

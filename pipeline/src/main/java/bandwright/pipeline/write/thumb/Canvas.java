@@ -38,6 +38,19 @@ final class Canvas {
         return bytes;
     }
 
+    int width() {
+        return width;
+    }
+
+    int height() {
+        return height;
+    }
+
+    /** What was drawn, row by row: the array itself. */
+    int[] rgb() {
+        return rgb;
+    }
+
     void fill(Rectangle2D box, Rgb colour) {
         int value = (colour.red() << 16) | (colour.green() << 8) | colour.blue();
         for (int y = first(box.getMinY(), height); y < first(box.getMaxY(), height); y++) {

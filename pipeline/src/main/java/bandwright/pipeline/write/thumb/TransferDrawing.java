@@ -36,7 +36,13 @@ final class TransferDrawing {
 
     static Thumbnail draw(
             int number, Transfer transfer, int side, Function<ArtworkFile, Optional<SmallPicture>> pictures) {
-        double scale = pixelsPerMm(transfer, side);
+        BufferedImage image = canvas(transfer, pixelsPerMm(transfer, side), layer -> pictures.apply(layer.artwork()))
+                .image();
+        return new Thumbnail(number, image.getWidth(), image.getHeight(), ByteBuffer.wrap(jpeg(image)));
+    }
+
+    /** All that is printed, flat and upright, on white. */
+    static Canvas canvas(Transfer transfer, double scale, Function<Layer.Picture, Optional<SmallPicture>> pictures) {
         int width = Math.max(1, (int) Math.round(transfer.width().mm() * scale));
         int height = Math.max(1, (int) Math.round(transfer.height().mm() * scale));
         Canvas canvas = new Canvas(width, height);
@@ -46,7 +52,7 @@ final class TransferDrawing {
             } else if (layer instanceof Layer.Picture picture) {
                 Rectangle2D clip = place(picture.clip(), transfer, scale);
                 Rectangle2D place = place(picture.place(), transfer, scale);
-                pictures.apply(picture.artwork())
+                pictures.apply(picture)
                         .ifPresentOrElse(small -> canvas.draw(small, place, clip), () -> canvas.fill(clip, GREY));
             } else if (layer instanceof Layer.Type type) {
                 AffineTransform toPixels = new AffineTransform(
@@ -57,7 +63,7 @@ final class TransferDrawing {
                         place(type.clip(), transfer, scale));
             }
         }
-        return new Thumbnail(number, width, height, ByteBuffer.wrap(jpeg(canvas.image())));
+        return canvas;
     }
 
     /** A box in pixels, from the upper-left corner. */

@@ -134,6 +134,7 @@ final class IndexPageTest {
                         run.past(),
                         run.owed(),
                         run.units(),
+                        run.waiting(),
                         run.held(),
                         run.skipped(),
                         run.loads(),
@@ -202,7 +203,8 @@ final class IndexPageTest {
                 line.items(),
                 line.wording(),
                 line.heatSource(),
-                line.gift());
+                line.gift(),
+                line.approved());
     }
 
     /** An SVG transformation as its steps say, the first one outermost. */

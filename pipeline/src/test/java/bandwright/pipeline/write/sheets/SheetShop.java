@@ -112,7 +112,8 @@ public final class SheetShop {
                 List.of(Item.own(sku, design)),
                 Wording.NONE,
                 "",
-                false);
+                false,
+                Optional.empty());
         ArtworkFile artwork = transfer.layers().stream()
                 .filter(Layer.Picture.class::isInstance)
                 .map(layer -> ((Layer.Picture) layer).artwork())
