@@ -9,7 +9,7 @@ import java.util.Optional;
  * What a transfer takes of a paper: its picture's box, flipped and upright with its lower-left corner at the origin, and
  * boxes of its label flag, which hangs at mid-height on the right end. On a cone that end leans, and the flag with it.
  *
- * @param flag the flag's paper; empty where the shop has none
+ * @param flag the flag's paper; empty where the shop has none, or it has no room
  * @param ink where the flag's ink must lie inside the paper's margins
  */
 public record Footprint(Box picture, Optional<Box> flag, Optional<Box> ink) {
@@ -26,14 +26,24 @@ public record Footprint(Box picture, Optional<Box> flag, Optional<Box> ink) {
         return new Footprint(picture, Optional.of(paper), Optional.of(ink));
     }
 
-    /** Of a picture that is bent for a cone. */
+    /** Of a picture that is bent for a cone; without a flag where it would lie on the picture's other end. */
     public static Footprint bent(Sector sector, FlagLaw law) {
-        if (!law.hasFlag()) {
+        if (!law.hasFlag() || !LeaningFlag.hasRoom(sector, law)) {
             return new Footprint(sector.box(), Optional.empty(), Optional.empty());
         }
         LeaningFlag flag = LeaningFlag.of(sector, law);
         return new Footprint(
                 sector.box(), Optional.of(flag.bounds(Length.ZERO)), Optional.of(flag.bounds(law.inset())));
+    }
+
+    /** The room inside the margins that it takes: its picture and its flag's ink, from the origin. */
+    public Box inked() {
+        Box other = ink.orElse(picture);
+        Length left = picture.x().atMost(other.x());
+        Length low = picture.y().atMost(other.y());
+        return Box.of(
+                picture.right().atLeast(other.right()).minus(left),
+                picture.top().atLeast(other.top()).minus(low));
     }
 
     /** Without its flag. */

@@ -41,6 +41,24 @@ public record LeaningFlag(double x, double y, double outX, double outY, double d
         return outX;
     }
 
+    /**
+     * Whether it keeps the border from the picture's other end, which comes round near it on a wall that leans far: on a
+     * saucer whose ends lie 8 degrees apart the flag would lie on the picture, its ink too.
+     */
+    static boolean hasRoom(Sector sector, FlagLaw law) {
+        double opening = 2 * (Math.PI - sector.halfRadians());
+        if (opening >= Math.PI) {
+            return true;
+        }
+        double sin = StrictMath.sin(opening);
+        double cos = StrictMath.cos(opening);
+        double border = law.border().mm();
+        // Along the end from the apex, and away from it: the corner of the flag that is nearest to the other end.
+        double along = (sector.inner().mm() + sector.outer().mm() - law.height().mm()) / 2;
+        double away = cos > 0 ? border + law.depth().mm() : border;
+        return along * sin - away * cos >= border;
+    }
+
     /** The upright box of the flag less an inset on all four sides. */
     Box bounds(Length inset) {
         double in = inset.mm();
