@@ -27,7 +27,8 @@ public final class PlacementLaw {
             return List.of(Box.of(band.around(), band.printHeight()));
         }
         Length width = band.around();
-        Length side = width.minus(band.circumference().half());
+        // A band of less than half the wall, as a wide handle or a narrow press leaves it, has no sides.
+        Length side = width.minus(band.circumference().half()).atLeast(Length.ZERO);
         Length quarter = band.circumference().half().half();
         List<Box> boxes =
                 switch (placement) {

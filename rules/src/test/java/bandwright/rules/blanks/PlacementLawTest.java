@@ -52,9 +52,12 @@ class PlacementLawTest {
                 .containsExactly(Box.of(MUG.around(), Length.mm(93)));
     }
 
-    @Test
-    void aBandOfLessThanHalfTheWallHasNoSides() {
-        Band narrow = band(Length.mm(100), Length.mm(200));
+    @ParameterizedTest
+    @CsvSource({"100", "99.99", "60"})
+    void aBandOfHalfTheWallOrLessHasNoSides(double around) {
+        Band narrow = band(Length.mm(around), Length.mm(200));
+        assertThat(PlacementLaw.boxes(Placement.HANDLE_LEFT, narrow, false)).isEmpty();
+        assertThat(PlacementLaw.boxes(Placement.HANDLE_RIGHT, narrow, false)).isEmpty();
         assertThat(PlacementLaw.boxes(Placement.TWO_SIDED, narrow, false)).isEmpty();
         assertThat(PlacementLaw.boxes(Placement.OPPOSITE, narrow, false)).hasSize(1);
     }
