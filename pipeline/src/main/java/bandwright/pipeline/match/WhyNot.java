@@ -2,6 +2,7 @@ package bandwright.pipeline.match;
 
 import bandwright.rules.blanks.BandLaw;
 import bandwright.rules.blanks.Blank;
+import bandwright.rules.heat.HeatChoice;
 import bandwright.rules.heat.HeatChoice.Why;
 import bandwright.rules.heat.HeatSource;
 import bandwright.rules.units.Length;
@@ -26,7 +27,8 @@ public final class WhyNot {
             case NOT_LISTED -> Words.say("match.why.not-listed", blank.sku(), material, kind);
             case TOO_NARROW -> Words.say("match.why.too-narrow", narrowest(blank, source), mm(source.minDiameter()));
             case TOO_WIDE -> Words.say("match.why.too-wide", widest(blank, source), mm(source.maxDiameter()));
-            case LEANS_TOO_MUCH -> Words.say("match.why.leans", degrees(BandLaw.taperDegrees(blank)));
+            case LEANS_TOO_MUCH ->
+                Words.say("match.why.leans", degrees(BandLaw.taperDegrees(blank)), limit(HeatChoice.mostTaper(source)));
         };
     }
 
@@ -42,7 +44,12 @@ public final class WhyNot {
         return length.map(l -> l.mm2().toPlainString()).orElse("?");
     }
 
+    /** Rounded up, so that what is beyond a limit never reads like the limit itself. */
     private static String degrees(double angle) {
-        return BigDecimal.valueOf(angle).setScale(1, RoundingMode.HALF_UP).toPlainString();
+        return BigDecimal.valueOf(angle).setScale(2, RoundingMode.UP).toPlainString();
+    }
+
+    private static String limit(double angle) {
+        return BigDecimal.valueOf(angle).stripTrailingZeros().toPlainString();
     }
 }

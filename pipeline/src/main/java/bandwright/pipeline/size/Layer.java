@@ -24,6 +24,15 @@ public sealed interface Layer {
      * @param clip what is printed of it
      */
     record Type(Outline outline, Rgb colour, Box ink, Box clip) implements Layer {
+        /** How far the ink would reach beyond what is printed; not positive where all of it is. */
+        Length cut() {
+            return clip.x()
+                    .minus(ink.x())
+                    .atLeast(ink.right().minus(clip.right()))
+                    .atLeast(clip.y().minus(ink.y()))
+                    .atLeast(ink.top().minus(clip.top()));
+        }
+
         @Override
         public Box shown() {
             return clip;

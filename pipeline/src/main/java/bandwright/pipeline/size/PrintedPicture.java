@@ -8,6 +8,7 @@ import bandwright.rules.designs.Fit;
 import bandwright.rules.units.Box;
 import bandwright.rules.units.Length;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -29,6 +30,9 @@ record PrintedPicture(Band band, List<Layer> layers, List<PlacedPicture> fits, O
      * @param box where it stands
      */
     record PlacedPicture(ArtworkFile artwork, Box box, PictureFit fit) {}
+
+    /** Less is rounding, or an edge that nobody misses. */
+    private static final Length CUT_SEEN = Length.mm(0.05);
 
     PrintedPicture {
         layers = List.copyOf(layers);
@@ -80,6 +84,15 @@ record PrintedPicture(Band band, List<Layer> layers, List<PlacedPicture> fits, O
         List<Layer> more = new ArrayList<>(layers);
         more.addAll(letters);
         return new PrintedPicture(band, more, fits, strokes);
+    }
+
+    /** How far letters reach beyond where they are printed, as they are cropped with their picture; empty where none do. */
+    Optional<Length> cutText() {
+        return layers.stream()
+                .flatMap(layer -> layer instanceof Layer.Type type ? Stream.of(type) : Stream.of())
+                .map(Layer.Type::cut)
+                .filter(cut -> cut.longerThan(CUT_SEEN))
+                .max(Comparator.naturalOrder());
     }
 
     /** All that is printed, the overlap too. */

@@ -12,6 +12,7 @@ import bandwright.rules.blanks.PlacementLaw;
 import bandwright.rules.heat.HeatChoice;
 import bandwright.rules.heat.HeatKind;
 import bandwright.rules.paper.FlagLaw;
+import bandwright.rules.paper.Footprint;
 import bandwright.rules.paper.PaperChoice;
 import bandwright.rules.paper.PaperRoom;
 import bandwright.rules.units.Box;
@@ -66,8 +67,13 @@ final class SizeLaw {
         List<Box> boxes = PlacementLaw.boxes(
                 line.design().placement(), band, line.blank().form().isFlat());
         if (boxes.isEmpty()) {
-            return Outcome.held(
-                    new SizeReason.BandEmpty(line.blank().sku(), line.source().id()));
+            return Outcome.held(new SizeReason.SidesEmpty(
+                    line.blank().sku(),
+                    line.source().id(),
+                    line.design().name(),
+                    line.design().placement(),
+                    band.around(),
+                    band.circumference()));
         }
         Optional<SizeReason> slim = line.artworks().stream()
                 .filter(SizeLaw::isSlim)
@@ -104,10 +110,12 @@ final class SizeLaw {
         return Outcome.made(answer.rooms());
     }
 
-    /** Picture and flag. */
+    /** Picture and the flag's ink. */
     private Box needed(Transfer transfer) {
-        Box box = transfer.box();
-        return Box.of(box.width().plus(flag.inkReach()), box.height());
+        return transfer.sector()
+                .map(sector -> Footprint.bent(sector, flag))
+                .orElseGet(() -> Footprint.straight(transfer.width(), transfer.height(), flag))
+                .inked();
     }
 
     private List<Note> notes(MatchedLine line, Band band, PrintedPicture printed) {
@@ -115,6 +123,7 @@ final class SizeLaw {
         for (BandLimit limit : band.limitedBy()) {
             notes.add(new Note("limited", limited(limit, line)));
         }
+        printed.cutText().ifPresent(cut -> notes.add(new Note("text-cut", Words.say("note.text-cut", cut.mm2()))));
         printed.thinnest()
                 .filter(HOLDS::longerThan)
                 .ifPresent(stroke ->

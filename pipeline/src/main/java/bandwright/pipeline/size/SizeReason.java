@@ -1,6 +1,7 @@
 package bandwright.pipeline.size;
 
 import bandwright.pipeline.held.Reason;
+import bandwright.rules.designs.Placement;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.paper.PaperRoom;
 import bandwright.rules.units.Length;
@@ -31,6 +32,43 @@ public sealed interface SizeReason extends Reason {
         @Override
         public String cure() {
             return Words.say("held.band-empty.cure", sku, source);
+        }
+    }
+
+    /**
+     * A band of half the wall or less, on which nothing is left beside the handle.
+     *
+     * @param around of the band
+     * @param circumference round the wall half-way up
+     */
+    record SidesEmpty(
+            String sku, String source, String design, Placement placement, Length around, Length circumference)
+            implements SizeReason {
+        @Override
+        public String code() {
+            return "band-empty";
+        }
+
+        @Override
+        public OrderField field() {
+            return OrderField.DESIGN;
+        }
+
+        @Override
+        public String message() {
+            return Words.say(
+                    "size.sides-empty.message",
+                    design,
+                    placement.word(),
+                    sku,
+                    source,
+                    around.mm2(),
+                    circumference.mm2());
+        }
+
+        @Override
+        public String cure() {
+            return Words.say("size.sides-empty.cure", sku, source);
         }
     }
 

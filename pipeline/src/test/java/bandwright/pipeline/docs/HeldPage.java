@@ -26,6 +26,7 @@ final class HeldPage {
                 "limited",
                 List.of(Words.say("size.limited.press"), Words.say("size.limited.height"), "120.65", "137.00"));
         NOTES.put("hairline", List.of("0.14", "0.25"));
+        NOTES.put("text-cut", List.of("7.35"));
         NOTES.put("stock", List.of("TUM-12-W", 2));
         NOTES.put("not-confirmed", List.of("ceramic", "mug press"));
         SKIPPED.put("cancelled", List.of(Words.say("intake.cancelled", "Refunded")));

@@ -13,6 +13,7 @@ import bandwright.pipeline.size.SizeReason;
 import bandwright.pipeline.type.TypeReason;
 import bandwright.rules.Rulebook;
 import bandwright.rules.blanks.Blank;
+import bandwright.rules.designs.Placement;
 import bandwright.rules.heat.HeatChoice.Refusal;
 import bandwright.rules.heat.HeatChoice.Why;
 import bandwright.rules.heat.HeatSource;
@@ -161,6 +162,8 @@ final class ReasonExamples {
                 rules.printers().list().get(0));
         List<Reason> all = new ArrayList<>(List.of(
                 new SizeReason.BandEmpty("MUG-06-W", "clamp"),
+                new SizeReason.SidesEmpty(
+                        "MUG-06-W", "clamp", "keeper", Placement.HANDLE_LEFT, Length.mm(100), Length.mm(229)),
                 new SizeReason.TooSlim("tern.jpg", 6000, 4),
                 new SizeReason.PpiLow("tern.jpg", "MUG-11-W", 72, 100, "828 x 355", "1656 x 709"),
                 new SizeReason.CropLarge("tern.jpg", "MUG-11-W", 0.42, 0.35),

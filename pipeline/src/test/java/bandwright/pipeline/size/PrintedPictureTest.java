@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.match.TestShop;
+import bandwright.pipeline.type.Outline;
 import bandwright.rules.blanks.Band;
 import bandwright.rules.blanks.PlacementLaw;
 import bandwright.rules.designs.Design;
@@ -15,6 +16,8 @@ import bandwright.rules.units.Rgb;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A tumbler of 200 x 96 mm with bleeds of 3 and 1 mm: its picture is fitted to 200 x 100 mm. */
 class PrintedPictureTest {
@@ -48,6 +51,18 @@ class PrintedPictureTest {
         // 400 mm wide, 100 cut off on both sides: the strip shows the picture from its 100th to its 102nd millimetre.
         assertThat(transfer.layers().get(1))
                 .isEqualTo(new Layer.Picture(wide, box(100, 0, 400, 100), box(200, 0, 2, 100)));
+    }
+
+    /** Letters from 20 to 60 mm along and 10 to 20 mm up, of which what lies beyond a box is not printed. */
+    @ParameterizedTest
+    @CsvSource({"20, 10, 40, ''", "20.04, 10, 39.96, ''", "26, 10, 34, 6.00", "0, 10, 57.5, 2.50", "0, 13, 90, 3.00"})
+    void lettersThatAreCroppedWithTheirPictureAreTold(double x, double y, double width, String cut) {
+        Box ink = box(20, 10, 40, 10);
+        Layer letters = new Layer.Type(Outline.of(ink), SAND, ink, box(x, y, width, 30));
+        PrintedPicture printed =
+                of(band(0), design(Fit.COVER, Optional.empty()), SQUARE).with(List.of(letters), Optional.empty());
+        assertThat(printed.cutText().map(length -> length.mm2().toPlainString()).orElse(""))
+                .isEqualTo(cut);
     }
 
     @Test

@@ -15,6 +15,7 @@ import bandwright.rules.blanks.Form;
 import bandwright.rules.blanks.Material;
 import bandwright.rules.designs.Design;
 import bandwright.rules.designs.Fit;
+import bandwright.rules.designs.Placement;
 import bandwright.rules.heat.HeatKind;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.units.Length;
@@ -27,6 +28,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The trust's mug on its clamp: 240 - 30 - 2 x 5 = 200 mm around, 100 mm up. */
@@ -120,6 +122,22 @@ class SizingTest {
         Reason reason = reason(size(line("Q1", 1, "STUB", "clamp", TestShop.artwork("h.png", 900, 900), Fit.COVER)));
         assertThat(reason.code()).isEqualTo("band-empty");
         assertThat(reason.cure()).contains("STUB", "clamp");
+    }
+
+    /** A handle of 140 mm leaves, with what the clamp needs beside it, 90 of 240 mm: nothing of it is a quarter turn from the middle and beside the handle. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Placement.class,
+            names = {"HANDLE_LEFT", "HANDLE_RIGHT", "TWO_SIDED"})
+    void aBandOfLessThanHalfTheWallIsHeldForAPictureBesideTheHandle(Placement placement) {
+        shop.blanks.add(TestShop.cylinder("STUB", Material.CERAMIC, 240, 100, 140, List.of()));
+        ArtworkFile artwork = TestShop.artwork("h.png", 900, 900);
+        Design design = TestShop.design("heron", "h.png", Fit.COVER, placement, 50, 50, Optional.empty());
+        MatchedLine line = shop.matched(TestShop.line("Q1", "STUB", "heron", 1), "STUB", "clamp", design, artwork);
+        Reason reason = reason(size(line));
+        assertThat(reason.code()).isEqualTo("band-empty");
+        assertThat(reason.message()).contains("heron", placement.word(), "90.00 of 240.00 mm");
+        assertThat(reason.cure()).contains("opposite", "STUB", "clamp");
     }
 
     /** 276 mm at the rim, 62 mm at the foot, 101 mm high: the larger arc is 1.1725 times the one half-way up. */

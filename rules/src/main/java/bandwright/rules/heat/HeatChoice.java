@@ -94,8 +94,11 @@ public record HeatChoice(Optional<Chosen> chosen, List<Refusal> refusals) {
         if (source.maxDiameter().filter(widest::longerThan).isPresent()) {
             return Optional.of(Why.TOO_WIDE);
         }
-        double most =
-                source.maxTaper().orElse(source.kind().limitsTaper() ? DEFAULT_MAX_TAPER : Double.POSITIVE_INFINITY);
-        return BandLaw.taperDegrees(blank) > most ? Optional.of(Why.LEANS_TOO_MUCH) : Optional.empty();
+        return BandLaw.taperDegrees(blank) > mostTaper(source) ? Optional.of(Why.LEANS_TOO_MUCH) : Optional.empty();
+    }
+
+    /** How far a wall may lean in it, in degrees a side. */
+    public static double mostTaper(HeatSource source) {
+        return source.maxTaper().orElse(source.kind().limitsTaper() ? DEFAULT_MAX_TAPER : Double.POSITIVE_INFINITY);
     }
 }
