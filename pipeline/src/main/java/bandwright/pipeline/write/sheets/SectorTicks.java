@@ -23,6 +23,9 @@ final class SectorTicks {
     /** Along an arc, from one tick to the next at most. [J] */
     private static final double EVERY = 30;
 
+    /** Ticks begin where the gap ends; what a double loses on the way there is less. */
+    private static final double HAIR = 1e-6;
+
     private final Sector sector;
     private final double border;
     private final double start;
@@ -48,7 +51,7 @@ final class SectorTicks {
         for (Tick tick : all.ticks) {
             for (double length : LENGTHS) {
                 Box bounds = bounds(tick, length, laid.toPaper());
-                if (waste.isFreeBeside(placed, bounds)) {
+                if (all.isClear(tick, length) && waste.isFreeBeside(placed, bounds)) {
                     stroke(canvas, tick, length, laid.toPaper());
                     waste.take(bounds.grown(air.half()));
                     break;
@@ -90,6 +93,29 @@ final class SectorTicks {
     private void add(double x, double y, double dx, double dy) {
         double up = sector.rimIsOuter() ? 1 : -1;
         ticks.add(new Tick(sector.apexX() + x, sector.apexY() + up * y, dx, up * dy));
+    }
+
+    /** Whether it keeps its distance from the picture's other end, too, which on a saucer comes round near to this one. */
+    private boolean isClear(Tick tick, double length) {
+        double least = border + start - HAIR;
+        return distance(tick.x, tick.y) >= least
+                && distance(tick.x + length * tick.dx, tick.y + length * tick.dy) >= least;
+    }
+
+    /** From a point outside the picture to it. */
+    private double distance(double x, double y) {
+        double up = sector.rimIsOuter() ? y - sector.apexY() : sector.apexY() - y;
+        double across = Math.abs(x - sector.apexX());
+        double beyond = StrictMath.atan2(across, up) - sector.halfRadians();
+        double radius = Math.hypot(across, up);
+        if (beyond <= 0) {
+            return Math.max(radius - sector.outer().mm(), sector.inner().mm() - radius);
+        }
+        // The nearer end is a straight line that points at the apex.
+        double along = radius * StrictMath.cos(beyond);
+        double off =
+                Math.max(Math.max(along - sector.outer().mm(), sector.inner().mm() - along), 0);
+        return Math.hypot(off, radius * StrictMath.sin(beyond));
     }
 
     private static Box bounds(Tick tick, double length, AffineTransform toPaper) {

@@ -1,6 +1,7 @@
 package bandwright.pipeline.write.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
 
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.artwork.Orientation;
@@ -23,6 +24,7 @@ import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -175,6 +177,38 @@ class ConeSheetTest {
             }
         }
         assertThat(inside).isGreaterThan(100_000);
+    }
+
+    /** A wall that hardly rises: its two ends come within a few millimetres of each other, and so would their ticks. */
+    @Test
+    void aSaucersTicksKeepTheGapFromItsOtherEndToo() {
+        PaperRoom room = SheetShop.letter();
+        double half = Math.PI - 0.02;
+        Sector saucer = new Sector(Length.mm(14), Length.mm(80), Length.mm(47), half, true);
+        BufferedImage white = new BufferedImage(90, 20, BufferedImage.TYPE_INT_RGB);
+        IntStream.range(0, 90 * 20).forEach(i -> white.setRGB(i % 90, i / 90, 0xFFFFFF));
+        Box flat = Box.of(Length.mm(2 * half * 47), Length.mm(66));
+        ArtworkFile artwork = DrawnArtwork.png(folder, "w.png", white);
+        Transfer blank = new Transfer(
+                flat.width(), flat.height(), List.of(new Layer.Picture(artwork, flat, flat)), Optional.of(saucer));
+        Placed placed = placed(blank, room, Rotation.R0);
+        BufferedImage page = SheetReader.drawn(written(new Sheet(room, List.of(placed))), 0, DPI);
+        LaidSector laid = placed.sector().orElseThrow();
+        int marks = 0;
+        for (int j = 0; j < page.getHeight(); j++) {
+            for (int i = 0; i < page.getWidth(); i++) {
+                double x = (i + 0.5) * 25.4 / DPI - laid.apexX().mm();
+                double y = 279.4 - (j + 0.5) * 25.4 / DPI - laid.apexY().mm();
+                double radius = Math.hypot(x, y);
+                boolean inTheGap = radius > 14 - 3.6 && radius < 80 + 3.6;
+                boolean isInked = (page.getRGB(i, j) & 0xFFFFFF) != 0xFFFFFF;
+                if (inTheGap && isInked) {
+                    fail("ink at %f, %f mm from the apex", x, y);
+                }
+                marks += isInked ? 1 : 0;
+            }
+        }
+        assertThat(marks).as("there are marks at all").isGreaterThan(50);
     }
 
     private Placed placed(ArtworkFile artwork, Sector sector, PaperRoom room, Rotation rotation) {
