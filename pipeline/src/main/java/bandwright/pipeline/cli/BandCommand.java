@@ -80,10 +80,14 @@ final class BandCommand implements Callable<Integer> {
             band.map(found -> BandSum.of(blank, source, found, rules.shop().unit()))
                     .ifPresentOrElse(this::say, () -> terminal.answer(Words.say("cli.band-empty")));
         }
-        terminal.answer(
-                chosen.isPresent()
-                        ? Words.say("cli.band-next", blank.sku())
-                        : Words.say("cli.band-next-none", blank.sku()));
+        terminal.answer(Words.say(next(blank, chosen), blank.sku()));
+    }
+
+    private static String next(Blank blank, Optional<HeatSource> chosen) {
+        if (chosen.isEmpty()) {
+            return "cli.band-next-none";
+        }
+        return BandLaw.of(blank, chosen.get()).isPresent() ? "cli.band-next" : "cli.band-next-empty";
     }
 
     private void say(BandSum sum) {

@@ -35,8 +35,7 @@ public record BandSum(String around, String up, List<String> more) {
                     .less(1, blank.topMargin())
                     .less(1, blank.bottomMargin())
                     .text(wanted(band, BandLimit.Column.MAX_BAND_HEIGHT, band.up()));
-            around = Words.say(
-                    "band.cone-around", mm(band.circumference()), share(blank, source, band, wall), mm(band.around()));
+            around = coneAround(blank, source, band, wall, unit);
             more.add(Words.say(
                     "band.cone-slant",
                     mm(cone.height()),
@@ -79,10 +78,15 @@ public record BandSum(String around, String up, List<String> more) {
                 .orElse(given);
     }
 
+    private static String coneAround(Blank blank, HeatSource source, Band band, ConeWall wall, LengthUnit unit) {
+        Length around = wanted(band, BandLimit.Column.MAX_BAND_WIDTH, band.around());
+        String result = mm(around) + " " + LengthUnit.MM.word() + Sum.also(around, LengthUnit.MM, unit);
+        return blank.hasHandle()
+                ? Words.say("band.cone-around", mm(band.circumference()), share(blank, source, band, wall), result)
+                : Words.say("band.cone-round", result);
+    }
+
     private static String share(Blank blank, HeatSource source, Band band, ConeWall wall) {
-        if (!blank.hasHandle()) {
-            return "1";
-        }
         double v1 = blank.topMargin().mm();
         double narrowest = Math.PI
                 * Math.min(wall.diameter(v1), wall.diameter(v1 + band.up().mm()));
@@ -160,12 +164,12 @@ public record BandSum(String around, String up, List<String> more) {
             }
             boolean isExact = sum.compareTo(TapeText.value(result, in)) == 0;
             String equals = Words.say(isExact ? "band.equals" : "band.is-about");
-            String printed = TapeText.of(result, in) + " " + in.word() + also(result, in);
+            String printed = TapeText.of(result, in) + " " + in.word() + also(result, in, unit);
             return parts.isEmpty() ? printed : text + " " + equals + " " + printed;
         }
 
         /** The same for whoever reads the other unit. */
-        private String also(Length result, LengthUnit in) {
+        static String also(Length result, LengthUnit in, LengthUnit unit) {
             if (in == LengthUnit.IN) {
                 return Words.say("band.also", result.mm2().toPlainString() + " mm");
             }

@@ -74,6 +74,28 @@ class BandSumTest {
         assertThat(String.join(" ", sum.more())).contains("212.21 mm", "155.8 mm", "208.82 x 102.83 mm");
     }
 
+    /** A wall that hardly leans: 257.34 (1 - 26 / 257.32) is what it would be, 200 what the press heats. */
+    @Test
+    void aConesSumComesToWhatItWouldBeIfNothingCutIt() {
+        SampleBlank cone = SampleBlank.cone(82, 81.9, 95).handle(Length.mm(20));
+        HeatSource press = SampleHeatSource.of(HeatKind.MUG_PRESS)
+                .clearance(Length.mm(3))
+                .maxBandWidth(Length.mm(200))
+                .source();
+        BandSum sum = sum(cone, press, LengthUnit.MM);
+        assertThat(sum.around()).contains("(1 - 26 gap").doesNotContain("= 200 mm");
+        assertThat(sum.more()).anySatisfy(line -> assertThat(line).contains("leaves 200 of 231.4"));
+    }
+
+    @Test
+    void aConesSumIsSaidInTheShopsUnitToo() {
+        BandSum cup = sum(
+                SampleBlank.cone(88, 60, 150),
+                SampleHeatSource.of(HeatKind.OVEN).source(),
+                LengthUnit.IN);
+        assertThat(cup.around()).isEqualTo("232.48 mm (9.15 in), the round half-way up");
+    }
+
     @Test
     void whatAPressCutsAndWhatAWrapAddsAreSaid() {
         SampleBlank tumbler = SampleBlank.cylinder(Length.mm(230), Length.mm(130))
