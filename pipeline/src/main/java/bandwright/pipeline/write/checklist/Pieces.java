@@ -90,7 +90,7 @@ final class Pieces {
 
     /** The piece as it will be seen, not as it is printed. */
     private Block picture(Unit unit) {
-        return new Picture(thumbnails.get(unit.transfer()), PICTURE.minus(Length.mm(3)), PICTURE_HIGH);
+        return new Picture(thumbnails.onBlank(unit), PICTURE.minus(Length.mm(3)), PICTURE_HIGH);
     }
 
     private Block piece(Unit unit) {

@@ -6,7 +6,7 @@ import bandwright.rules.words.Words;
 import java.util.List;
 
 /** The rows that wait for a person: what is wrong, what to do about it, and where it stands. */
-record HeldRows(List<HeldRow> rows) implements Section {
+record HeldRows(List<HeldRow> rows, ProofLinks proofs) implements Section {
     @Override
     public String name() {
         return "held";
@@ -25,6 +25,7 @@ record HeldRows(List<HeldRow> rows) implements Section {
             html.open("li", "id", Places.anchorOfHeld(i)).line("h3", title(held));
             html.open("div").line("p", held.reason().message());
             html.line("p", held.reason().cure(), "class", "cure");
+            proofs.write(html, held.row().from());
             held.ask().ifPresent(question -> ask(html, question));
             html.line("p", place(held), "class", "soft").close("div").close("li");
         }

@@ -1,7 +1,6 @@
 package bandwright.pipeline.write.index;
 
 import bandwright.pipeline.Run;
-import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.thumb.Thumbnails;
 import bandwright.rules.Rulebook;
@@ -25,7 +24,7 @@ public final class IndexPage {
 
     /** Should a stranger's text ever get through as markup, the browser still runs and fetches nothing. */
     private static final String POLICY =
-            "default-src 'none'; img-src data:; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
+            "default-src 'none'; img-src data: 'self' file:; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
     private final Run run;
     private final Rulebook rules;
@@ -37,13 +36,14 @@ public final class IndexPage {
         this.rules = rules;
         this.pictures = new Pictures(thumbnails, rules.shop());
         Places places = new Places(run);
+        ProofLinks proofs = new ProofLinks(run, rules, files);
         ShipDates dates = ShipDates.of(run);
         this.sections = List.of(
                 new FirstSteps(run, places, dates, files),
-                new HeldRows(run.held()),
+                new HeldRows(run.held(), proofs),
                 dates,
                 new SheetGallery(places, pictures),
-                new PieceCards(run.id(), run.units(), rules.shop(), places, pictures),
+                new PieceCards(run.id(), run.units(), rules.shop(), places, pictures, proofs),
                 new Unconfirmed(run.units()),
                 new FilesRead(run.orders().files()));
     }
@@ -70,7 +70,7 @@ public final class IndexPage {
         header(html, title);
         nav(html);
         html.open("main");
-        pictures.store(html, run.units().stream().map(Unit::transfer).toList());
+        pictures.store(html, run.units());
         for (Section section : sections) {
             if (!section.isEmpty()) {
                 html.open("section", "id", section.name()).line("h2", heading(section));

@@ -1,6 +1,7 @@
 package bandwright.pipeline.write.index;
 
 import bandwright.pipeline.size.Transfer;
+import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.tile.Placed;
 import bandwright.pipeline.tile.Sheet;
 import bandwright.pipeline.write.thumb.Thumbnail;
@@ -23,15 +24,16 @@ final class Pictures {
         this.law = FlagLaw.of(shop);
     }
 
-    /** All pictures of these transfers, not shown here. */
-    void store(Html html, List<Transfer> transfers) {
+    /** All pictures of these units, on paper and on their blanks, not shown here. */
+    void store(Html html, List<Unit> units) {
         Set<Integer> stored = new HashSet<>();
         html.open("svg", "class", "store", "aria-hidden", "true", "width", "0", "height", "0")
                 .open("defs");
-        for (Transfer transfer : transfers) {
-            Thumbnail thumbnail = thumbnails.get(transfer);
-            if (stored.add(thumbnail.number())) {
-                store(html, transfer, thumbnail);
+        for (Unit unit : units) {
+            for (Thumbnail thumbnail : List.of(thumbnails.get(unit.transfer()), thumbnails.onBlank(unit))) {
+                if (stored.add(thumbnail.number())) {
+                    store(html, unit.transfer(), thumbnail);
+                }
             }
         }
         html.close("defs").close("svg");
@@ -41,7 +43,7 @@ final class Pictures {
         html.open(
                 "image",
                 "id",
-                id(transfer),
+                id(thumbnail),
                 "width",
                 mm(transfer.width()),
                 "height",
@@ -53,10 +55,12 @@ final class Pictures {
         html.close("image");
     }
 
-    /** A transfer as it is seen on the blank. */
-    void piece(Html html, Transfer transfer, String words) {
-        svg(html, transfer.flat(), words);
-        html.open("use", "href", "#" + id(transfer)).close("use").close("svg");
+    /** What is printed of a unit, as it will look on its blank. */
+    void piece(Html html, Unit unit, String words) {
+        svg(html, unit.transfer().flat(), words);
+        html.open("use", "href", "#" + id(thumbnails.onBlank(unit)))
+                .close("use")
+                .close("svg");
     }
 
     /** A sheet as it comes out of the printer: pictures flipped left-right, then turned. */
@@ -73,7 +77,7 @@ final class Pictures {
     }
 
     private void picture(Html html, Transfer transfer) {
-        String href = "#" + id(transfer);
+        String href = "#" + id(thumbnails.get(transfer));
         if (transfer.sector().isPresent()) {
             BentPictures.write(html, transfer, transfer.sector().get(), href);
         } else {
@@ -114,8 +118,8 @@ final class Pictures {
         return paper.height().minus(box.y()).minus(box.height().half());
     }
 
-    private String id(Transfer transfer) {
-        return "picture-" + thumbnails.get(transfer).number();
+    private static String id(Thumbnail thumbnail) {
+        return "picture-" + thumbnail.number();
     }
 
     private static String mm(Length length) {

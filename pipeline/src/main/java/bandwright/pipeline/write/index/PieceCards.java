@@ -19,7 +19,8 @@ import java.util.Optional;
 import java.util.SortedMap;
 
 /** What is made, order by order, earliest ship-by first: one card for the like pieces of a row. */
-record PieceCards(RunId run, List<Unit> units, Shop shop, Places places, Pictures pictures) implements Section {
+record PieceCards(RunId run, List<Unit> units, Shop shop, Places places, Pictures pictures, ProofLinks proofs)
+        implements Section {
     /** Rows whose pieces look alike are shown once. */
     private record Alike(
             From row, String sku, String design, SortedMap<String, String> texts, Transfer transfer, List<Note> notes) {
@@ -51,7 +52,9 @@ record PieceCards(RunId run, List<Unit> units, Shop shop, Places places, Picture
             OrderLine line = order.get(0).matched().line();
             html.open("section", "class", "order").open("h3").text(line.order());
             shipBy(order).ifPresent(day -> html.text(" ").line("span", shipBy(day), "class", "soft"));
-            html.close("h3").open("ul", "class", "cards");
+            html.close("h3");
+            proofs.write(html, line.row().from());
+            html.open("ul", "class", "cards");
             alike(order).values().forEach(pieces -> card(html, pieces));
             html.close("ul").close("section");
         }
@@ -92,7 +95,7 @@ record PieceCards(RunId run, List<Unit> units, Shop shop, Places places, Picture
         Blank blank = unit.matched().blank();
         String design = unit.matched().design().name();
         html.open("li");
-        pictures.piece(html, unit.transfer(), Words.say("index.picture", design, blank.sku()));
+        pictures.piece(html, unit, Words.say("index.picture", design, blank.sku()));
         html.open("div").line("p", Words.say("index.count", pieces.size(), blank.sku()), "class", "what");
         html.line("p", blank.name()).line("p", Words.say("index.design", design));
         unit.texts().forEach((field, text) -> html.line("p", Words.say("index.text", field, text)));

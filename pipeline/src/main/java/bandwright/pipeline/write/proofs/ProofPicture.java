@@ -7,7 +7,6 @@ import bandwright.pipeline.write.thumb.FlatPicture;
 import bandwright.rules.blanks.Blank;
 import bandwright.rules.blanks.Body;
 import bandwright.rules.blanks.Form;
-import bandwright.rules.colour.Overprint;
 import bandwright.rules.colour.SeenBase;
 import bandwright.rules.units.Rgb;
 import bandwright.rules.words.Words;
@@ -182,15 +181,7 @@ final class ProofPicture {
     }
 
     private FlatPicture picture(Unit unit, SeenBase base, double perMm) {
-        FlatPicture flat = FlatPicture.of(unit.transfer(), FINER * perMm, sights);
-        return base.isWhite() ? flat : flat.with(Overprint.on(base.colour()).of(opaque(flat.rgb())));
-    }
-
-    private static int[] opaque(int[] rgb) {
-        for (int i = 0; i < rgb.length; i++) {
-            rgb[i] |= 0xFF000000;
-        }
-        return rgb;
+        return FlatPicture.of(unit.transfer(), base.colour(), FINER * perMm, sights);
     }
 
     private static String label(Body.From from, Blank blank, SeenBase base) {

@@ -159,7 +159,7 @@ public final class PackingSlips implements Output {
     }
 
     private Block picture(Unit unit) {
-        return new Picture(thumbnails.get(unit.transfer()), PICTURE.minus(Length.mm(4)), PICTURE_HIGH);
+        return new Picture(thumbnails.onBlank(unit), PICTURE.minus(Length.mm(4)), PICTURE_HIGH);
     }
 
     private static Block piece(Unit unit) {

@@ -1,5 +1,6 @@
 package bandwright.pipeline.write.thumb;
 
+import bandwright.rules.colour.Overprint;
 import bandwright.rules.units.Rgb;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -44,6 +45,16 @@ final class Canvas {
 
     int height() {
         return height;
+    }
+
+    /** Turns what was drawn on white into what it will look like on a base. */
+    void standOn(Rgb base) {
+        if (!base.equals(Rgb.WHITE)) {
+            Overprint seen = Overprint.on(base);
+            for (int i = 0; i < rgb.length; i++) {
+                rgb[i] = seen.of(rgb[i] | 0xFF000000) & 0xFFFFFF;
+            }
+        }
     }
 
     /** What was drawn, row by row: the array itself. */

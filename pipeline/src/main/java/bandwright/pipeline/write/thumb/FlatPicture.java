@@ -2,8 +2,9 @@ package bandwright.pipeline.write.thumb;
 
 import bandwright.pipeline.pixels.Sights;
 import bandwright.pipeline.size.Transfer;
+import bandwright.rules.units.Rgb;
 
-/** All that is printed of a transfer, flat and upright as on the blank, on white, at so many pixels a millimetre. */
+/** All that is printed of a transfer, flat and upright as on the blank, on a base, at so many pixels a millimetre. */
 public final class FlatPicture {
     private final int width;
     private final int height;
@@ -18,7 +19,7 @@ public final class FlatPicture {
     }
 
     /** Draws it; a picture that can't be decoded is a grey tile. */
-    public static FlatPicture of(Transfer transfer, double perMm, Sights sights) {
+    public static FlatPicture of(Transfer transfer, Rgb base, double perMm, Sights sights) {
         Canvas canvas = TransferDrawing.canvas(
                 transfer,
                 perMm,
@@ -27,17 +28,8 @@ public final class FlatPicture {
                         layer.artwork(),
                         layer.place().width().mm() * perMm,
                         layer.place().height().mm() * perMm));
+        canvas.standOn(base);
         return new FlatPicture(canvas.width(), canvas.height(), perMm, canvas.rgb());
-    }
-
-    /** The same with every pixel changed: as it looks on a base. */
-    public FlatPicture with(int[] pixels) {
-        return new FlatPicture(width, height, perMm, pixels);
-    }
-
-    /** All pixels, 0xRRGGBB, row by row from the top; a copy. */
-    public int[] rgb() {
-        return rgb.clone();
     }
 
     /** The colour so many millimetres from the left and from the top; beyond an edge the edge's own. */

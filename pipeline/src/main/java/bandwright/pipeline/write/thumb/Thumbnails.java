@@ -6,14 +6,19 @@ import bandwright.pipeline.pixels.Sights;
 import bandwright.pipeline.size.Layer;
 import bandwright.pipeline.size.Transfer;
 import bandwright.pipeline.size.Unit;
+import bandwright.rules.colour.SeenBase;
+import bandwright.rules.units.Rgb;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.stream.Collectors;
 
 /**
  * A small picture of each distinct transfer of a run, upright and unmirrored as it will be seen on the blank. They are
@@ -31,25 +36,53 @@ public final class Thumbnails {
     private static final int LEAST_SIDE = 96;
 
     private final Sights sights;
-    private final Map<Transfer, Integer> numbers = new LinkedHashMap<>();
+    private final Map<Look, Integer> numbers = new LinkedHashMap<>();
     private List<FutureTask<Thumbnail>> drawings = List.of();
     private List<Thumbnail> made = List.of();
     private Runnable making = () -> {};
 
-    /** The pictures of the distinct ones of these transfers; nothing is decoded yet. */
+    /** A transfer on paper or on the blank: on a base of that colour. */
+    private record Look(Transfer transfer, Rgb base) {
+        static Look of(Unit unit) {
+            return new Look(
+                    unit.transfer(), SeenBase.judged(unit.matched().blank()).colour());
+        }
+    }
+
+    /** The pictures of the distinct ones of these transfers, on paper; nothing is decoded yet. */
     public Thumbnails(List<Transfer> transfers, Sights sights) {
+        this(
+                transfers.stream()
+                        .map(transfer -> new Look(transfer, Rgb.WHITE))
+                        .collect(Collectors.toCollection(LinkedHashSet::new)),
+                sights);
+    }
+
+    private Thumbnails(Set<Look> looks, Sights sights) {
         this.sights = sights;
-        transfers.forEach(transfer -> numbers.putIfAbsent(transfer, numbers.size() + 1));
+        looks.forEach(look -> numbers.put(look, numbers.size() + 1));
     }
 
-    /** The pictures of a run's units. */
+    /** The pictures of a run's units, on paper and on their blanks. */
     public static Thumbnails of(Run run) {
-        return new Thumbnails(run.units().stream().map(Unit::transfer).toList(), run.sights());
+        Set<Look> looks = new LinkedHashSet<>();
+        run.units().forEach(unit -> looks.add(new Look(unit.transfer(), Rgb.WHITE)));
+        run.units().forEach(unit -> looks.add(Look.of(unit)));
+        return new Thumbnails(looks, run.sights());
     }
 
-    /** The picture of a transfer of this run. */
+    /** The picture of a transfer of this run, on paper. */
     public Thumbnail get(Transfer transfer) {
-        Integer number = numbers.get(transfer);
+        return get(new Look(transfer, Rgb.WHITE));
+    }
+
+    /** The picture of a unit of this run, as it will look on its blank. */
+    public Thumbnail onBlank(Unit unit) {
+        return get(Look.of(unit));
+    }
+
+    private Thumbnail get(Look look) {
+        Integer number = numbers.get(look);
         if (number == null) {
             throw new IllegalArgumentException("no unit has this transfer");
         }
@@ -72,12 +105,13 @@ public final class Thumbnails {
         if (!drawings.isEmpty()) {
             return;
         }
-        int side = side(numbers.size());
+        int side = side(
+                (int) numbers.keySet().stream().map(Look::transfer).distinct().count());
         Map<Path, FutureTask<Optional<SmallPicture>>> pictures = new LinkedHashMap<>();
         wanted(side).forEach((path, size) -> pictures.put(path, new FutureTask<>(() -> size.read(sights))));
         List<FutureTask<Thumbnail>> tasks = new ArrayList<>();
-        numbers.forEach((transfer, number) -> tasks.add(new FutureTask<>(
-                () -> TransferDrawing.draw(number, transfer, side, artwork -> picture(pictures, artwork)))));
+        numbers.forEach((look, number) -> tasks.add(new FutureTask<>(() -> TransferDrawing.draw(
+                number, look.transfer(), look.base(), side, artwork -> picture(pictures, artwork)))));
         drawings = tasks;
         // A task that is done or being done is passed over, so whoever comes second takes the next one.
         making = () -> {
@@ -101,7 +135,8 @@ public final class Thumbnails {
 
     private Map<Path, Wanted> wanted(int side) {
         Map<Path, Wanted> wanted = new LinkedHashMap<>();
-        for (Transfer transfer : numbers.keySet()) {
+        for (Transfer transfer :
+                numbers.keySet().stream().map(Look::transfer).distinct().toList()) {
             double pixelsPerMm = TransferDrawing.pixelsPerMm(transfer, side);
             for (Layer layer : transfer.layers()) {
                 if (layer instanceof Layer.Picture picture) {

@@ -35,10 +35,10 @@ final class TransferDrawing {
     }
 
     static Thumbnail draw(
-            int number, Transfer transfer, int side, Function<ArtworkFile, Optional<SmallPicture>> pictures) {
-        BufferedImage image = canvas(transfer, pixelsPerMm(transfer, side), layer -> pictures.apply(layer.artwork()))
-                .image();
-        return new Thumbnail(number, image.getWidth(), image.getHeight(), ByteBuffer.wrap(jpeg(image)));
+            int number, Transfer transfer, Rgb base, int side, Function<ArtworkFile, Optional<SmallPicture>> pictures) {
+        Canvas canvas = canvas(transfer, pixelsPerMm(transfer, side), layer -> pictures.apply(layer.artwork()));
+        canvas.standOn(base);
+        return new Thumbnail(number, canvas.width(), canvas.height(), ByteBuffer.wrap(jpeg(canvas.image())));
     }
 
     /** All that is printed, flat and upright, on white. */
