@@ -187,6 +187,7 @@ public final class GiftShop {
                 transfer,
                 List.of(ROOM),
                 OptionalInt.of(312),
+                Optional.empty(),
                 List.of(new Note("crop", "A little is cut off.")));
     }
 

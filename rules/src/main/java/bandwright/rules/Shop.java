@@ -38,6 +38,7 @@ public record Shop(
         double cropHold,
         double contrastNote,
         double contrastHold,
+        double colourNote,
         Length trimBorder,
         Length trimGap,
         Length flagDepth,

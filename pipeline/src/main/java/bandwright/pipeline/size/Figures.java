@@ -26,6 +26,11 @@ final class Figures {
         return plain(BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP));
     }
 
+    /** Rounded down to two decimals, so that what is below a limit never reads like the limit itself. */
+    static String numberDown(double value) {
+        return plain(BigDecimal.valueOf(value).setScale(2, RoundingMode.FLOOR));
+    }
+
     private static String percent(double share, RoundingMode rounding) {
         // Nine decimals first: 0.15 is a little more than fifteen hundredths in binary, but not for a person.
         BigDecimal exact = BigDecimal.valueOf(share * 100).setScale(7, RoundingMode.HALF_UP);

@@ -21,9 +21,18 @@ import java.util.stream.Stream;
  *
  * @param layers without what the overlap repeats
  * @param fits how each picture lies in its box, the left one first
+ * @param letterings the texts among the layers
  * @param thinnest the thin strokes of its letters; empty where none are set
  */
-record PrintedPicture(Band band, List<Layer> layers, List<PlacedPicture> fits, Optional<Length> thinnest) {
+record PrintedPicture(
+        Band band,
+        List<Layer> layers,
+        List<PlacedPicture> fits,
+        List<Lettering> letterings,
+        Optional<Length> thinnest) {
+    /** Less is rounding, or an edge that nobody misses. */
+    private static final Length CUT_SEEN = Length.mm(0.05);
+
     /**
      * A picture and how it lies.
      *
@@ -31,12 +40,14 @@ record PrintedPicture(Band band, List<Layer> layers, List<PlacedPicture> fits, O
      */
     record PlacedPicture(ArtworkFile artwork, Box box, PictureFit fit) {}
 
-    /** Less is rounding, or an edge that nobody misses. */
-    private static final Length CUT_SEEN = Length.mm(0.05);
+
+    /** The letters of a design's field. */
+    record Lettering(String field, Layer.Type type) {}
 
     PrintedPicture {
         layers = List.copyOf(layers);
         fits = List.copyOf(fits);
+        letterings = List.copyOf(letterings);
     }
 
     /** Pixels an inch on the blank, of the picture that has the fewest; empty if all are vector artwork. */
@@ -63,7 +74,7 @@ record PrintedPicture(Band band, List<Layer> layers, List<PlacedPicture> fits, O
             }
             layers.add(new Layer.Picture(artwork, fit.place(), fit.place().shared(box)));
         }
-        return new PrintedPicture(band, layers, fits, Optional.empty());
+        return new PrintedPicture(band, layers, fits, List.of(), Optional.empty());
     }
 
     private static PictureFit fit(Band band, Design design, ArtworkFile artwork, Box box) {
@@ -80,10 +91,19 @@ record PrintedPicture(Band band, List<Layer> layers, List<PlacedPicture> fits, O
     }
 
     /** The same with letters over it. */
-    PrintedPicture with(List<Layer> letters, Optional<Length> strokes) {
+    PrintedPicture with(List<Lettering> texts, Optional<Length> strokes) {
         List<Layer> more = new ArrayList<>(layers);
-        more.addAll(letters);
-        return new PrintedPicture(band, more, fits, strokes);
+        texts.forEach(text -> more.add(text.type()));
+        return new PrintedPicture(band, more, fits, texts, strokes);
+    }
+
+    /** Its pictures and their backgrounds once round, without letters. */
+    List<Layer> pictures() {
+        Box once = Box.of(band.around(), band.printHeight());
+        return layers.stream()
+                .filter(layer -> !(layer instanceof Layer.Type))
+                .map(layer -> layer.clipped(layer.shown().shared(once)))
+                .toList();
     }
 
     /** How far letters reach beyond where they are printed, as they are cropped with their picture; empty where none do. */

@@ -3,6 +3,7 @@ package bandwright.pipeline.size;
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.held.Outcome;
 import bandwright.pipeline.match.MatchedLine;
+import bandwright.pipeline.pixels.Sights;
 import bandwright.rules.Rulebook;
 import bandwright.rules.blanks.Band;
 import bandwright.rules.blanks.BandLaw;
@@ -36,22 +37,33 @@ final class SizeLaw {
     private final FlagLaw flag;
     private final PaperChoice papers;
     private final TextLaw type;
+    private final ColourLaw colours;
 
-    SizeLaw(Rulebook rules, Optional<String> paper) {
+    SizeLaw(Rulebook rules, Sights sights, Optional<String> paper) {
         this.rules = rules;
         this.limits = new PictureLimits(rules.shop());
         this.flag = FlagLaw.of(rules.shop());
         this.papers = PaperChoice.of(rules, paper);
         this.type = new TextLaw(rules);
+        this.colours = new ColourLaw(rules.shop(), sights);
     }
 
     /** @param texts of one piece, by field */
     Outcome<Sized> of(MatchedLine line, SortedMap<String, String> texts) {
         return band(line).then(band -> picture(line, band)
                 .then(picture -> type.over(picture, line, texts))
-                .then(printed -> rooms(line, printed)
-                        .then(rooms -> Outcome.made(new Sized(
-                                band, printed.transfer(), rooms, printed.ppi(), notes(line, band, printed))))));
+                .then(printed -> rooms(line, printed).then(rooms -> colours.judged(line, printed)
+                        .then(judged -> Outcome.made(sized(line, printed, rooms, judged))))));
+    }
+
+    private Sized sized(MatchedLine line, PrintedPicture printed, List<PaperRoom> rooms, ColourLaw.Judged judged) {
+        return new Sized(
+                printed.band(),
+                printed.transfer(),
+                rooms,
+                printed.ppi(),
+                judged.shift(),
+                notes(line, printed, judged.notes()));
     }
 
     private static Outcome<Band> band(MatchedLine line) {
@@ -118,9 +130,10 @@ final class SizeLaw {
                 .inked();
     }
 
-    private List<Note> notes(MatchedLine line, Band band, PrintedPicture printed) {
+    private List<Note> notes(MatchedLine line, PrintedPicture printed, List<Note> ofColours) {
         List<Note> notes = new ArrayList<>(limits.notes(printed.fits()));
-        for (BandLimit limit : band.limitedBy()) {
+        notes.addAll(ofColours);
+        for (BandLimit limit : printed.band().limitedBy()) {
             notes.add(new Note("limited", limited(limit, line)));
         }
         printed.cutText().ifPresent(cut -> notes.add(new Note("text-cut", Words.say("note.text-cut", cut.mm2()))));

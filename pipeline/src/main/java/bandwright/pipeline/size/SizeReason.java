@@ -171,6 +171,63 @@ public sealed interface SizeReason extends Reason {
     }
 
     /**
+     * Letters that can't be read on what is round them.
+     *
+     * @param letters their colour in words
+     * @param ground what they stand on, in words
+     * @param isVanishing whether they are as good as not there
+     */
+    record ContrastLow(
+            String text,
+            String letters,
+            String ground,
+            double ratio,
+            double limit,
+            boolean isVanishing,
+            Cure way,
+            boolean isOnWhite)
+            implements SizeReason {
+        /** What would do better there. */
+        public enum Cure {
+            DARKER,
+            LIGHTER,
+            NO_INK
+        }
+
+        @Override
+        public String code() {
+            return "contrast-low";
+        }
+
+        @Override
+        public OrderField field() {
+            return isOnWhite ? OrderField.DESIGN : OrderField.SKU;
+        }
+
+        @Override
+        public String message() {
+            return Words.say(
+                    isVanishing ? "held.contrast-low.message" : "held.contrast-low.message.hard",
+                    letters,
+                    text,
+                    ground,
+                    Figures.numberDown(ratio),
+                    Figures.number(limit));
+        }
+
+        @Override
+        public String cure() {
+            String inks =
+                    switch (way) {
+                        case DARKER -> Words.say("held.contrast-low.cure.darker", text);
+                        case LIGHTER -> Words.say("held.contrast-low.cure.lighter", text);
+                        case NO_INK -> Words.say("held.contrast-low.cure.no-ink", text);
+                    };
+            return isOnWhite ? inks : inks + " " + Words.say("held.contrast-low.cure.blank");
+        }
+    }
+
+    /**
      * No paper takes it.
      *
      * @param largest the sheet with the most room; empty where no printer takes any of the wanted papers

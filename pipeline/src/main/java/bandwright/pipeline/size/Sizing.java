@@ -62,7 +62,7 @@ public final class Sizing {
      */
     public static Split<Unit> each(
             List<OwedLine> lines, Rulebook rules, Sights sights, Optional<String> paper, Set<String> takenIds) {
-        Sizing sizing = new Sizing(new SizeLaw(rules, paper), new UnitIds(takenIds));
+        Sizing sizing = new Sizing(new SizeLaw(rules, sights, paper), new UnitIds(takenIds));
         List<Unit> made = new ArrayList<>();
         List<HeldRow> held = new ArrayList<>();
         for (List<OwedLine> row : byRow(lines)) {
@@ -125,6 +125,7 @@ public final class Sizing {
                     sized.transfer(),
                     sized.rooms(),
                     sized.ppi(),
+                    sized.colourShift(),
                     sized.notes()));
         }
     }

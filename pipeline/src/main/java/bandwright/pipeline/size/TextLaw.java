@@ -2,6 +2,7 @@ package bandwright.pipeline.size;
 
 import bandwright.pipeline.held.Outcome;
 import bandwright.pipeline.match.MatchedLine;
+import bandwright.pipeline.size.PrintedPicture.Lettering;
 import bandwright.pipeline.size.PrintedPicture.PlacedPicture;
 import bandwright.pipeline.type.SetText;
 import bandwright.pipeline.type.TypeSetting;
@@ -34,7 +35,7 @@ final class TextLaw {
 
     /** The picture with a piece's texts over it. */
     Outcome<PrintedPicture> over(PrintedPicture printed, MatchedLine line, SortedMap<String, String> pieceTexts) {
-        List<Layer> letters = new ArrayList<>();
+        List<Lettering> letters = new ArrayList<>();
         List<Length> strokes = new ArrayList<>();
         for (TextField field : texts.of(line.design().name())) {
             String text = pieceTexts.getOrDefault(field.field(), field.defaultText());
@@ -42,7 +43,8 @@ final class TextLaw {
                 Outcome<Optional<SetText>> set = setting.set(field, text, place.box());
                 if (set instanceof Outcome.Made<Optional<SetText>> made) {
                     made.value().ifPresent(type -> {
-                        letters.add(new Layer.Type(type.outline(), field.colour(), type.ink(), place.clip()));
+                        Layer.Type layer = new Layer.Type(type.outline(), field.colour(), type.ink(), place.clip());
+                        letters.add(new Lettering(field.field(), layer));
                         strokes.add(type.thinnest());
                     });
                 } else {

@@ -10,6 +10,7 @@ import bandwright.pipeline.match.MatchReason;
 import bandwright.pipeline.match.text.TextReason;
 import bandwright.pipeline.owed.OwedReason;
 import bandwright.pipeline.size.SizeReason;
+import bandwright.pipeline.size.SizeReason.ContrastLow.Cure;
 import bandwright.pipeline.type.TypeReason;
 import bandwright.rules.Rulebook;
 import bandwright.rules.blanks.Blank;
@@ -21,6 +22,7 @@ import bandwright.rules.orders.OrderField;
 import bandwright.rules.orders.Product;
 import bandwright.rules.paper.PaperRoom;
 import bandwright.rules.units.Length;
+import bandwright.rules.words.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -168,9 +170,16 @@ final class ReasonExamples {
                 new SizeReason.PpiLow("tern.jpg", "MUG-11-W", 72, 100, "828 x 355", "1656 x 709"),
                 new SizeReason.CropLarge("tern.jpg", "MUG-11-W", 0.42, 0.35),
                 new SizeReason.StretchLarge("tern.jpg", "MUG-11-W", 0.18, 0.10),
+                contrastLow("yellow", Words.say("size.ground.base", "pink"), 1.42, Cure.DARKER, false),
+                contrastLow("black", Words.say("size.ground.print", "dark blue"), 1.71, Cure.LIGHTER, true),
+                contrastLow("grey", Words.say("size.ground.print", "grey"), 1.08, Cure.NO_INK, true),
                 new SizeReason.TooLargeForPaper("STEIN-22-W", wide, high, Optional.of(room)),
                 new SizeReason.TooLargeForPaper("STEIN-22-W", wide, high, Optional.empty())));
         return all;
+    }
+
+    private static Reason contrastLow(String letters, String ground, double ratio, Cure cure, boolean isOnWhite) {
+        return new SizeReason.ContrastLow("name", letters, ground, ratio, 2, ratio < 1.5, cure, isOnWhite);
     }
 
     private static List<Reason> owed() {

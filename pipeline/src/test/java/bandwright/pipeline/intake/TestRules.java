@@ -126,6 +126,7 @@ final class TestRules {
                 0.35,
                 3,
                 2,
+                5,
                 Length.mm(2),
                 Length.mm(4),
                 Length.mm(14),

@@ -57,6 +57,7 @@ public final class TestShop {
     public boolean artworkByName = true;
     public double cropNote = 0.15;
     public double cropHold = 0.35;
+    public double colourNote = 5;
 
     /** A mug and a glass of 240 x 100 mm with a handle, a tumbler without one, a coaster; a clamp, an oven, a flat press. */
     public static TestShop ofTheTrust() {
@@ -94,6 +95,7 @@ public final class TestShop {
                 .unit(LengthUnit.MM)
                 .shopPapers(shopPapers)
                 .crop(cropNote, cropHold)
+                .colourNote(colourNote)
                 .artworkByName(artworkByName)
                 .blanks(blanks)
                 .sources(sources)

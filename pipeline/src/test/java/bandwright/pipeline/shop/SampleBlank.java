@@ -25,6 +25,9 @@ public final class SampleBlank {
     private int ovenPlaces = 1;
     private String shelf = "";
     private Optional<BigDecimal> cost = Optional.empty();
+    private Rgb baseColour = Rgb.WHITE;
+    private Optional<Rgb> hotColour = Optional.empty();
+    private Finish finish = Finish.GLOSS;
 
     private SampleBlank(String sku, Form form) {
         this.sku = sku;
@@ -86,6 +89,21 @@ public final class SampleBlank {
         return this;
     }
 
+    public SampleBlank baseColour(Rgb colour) {
+        baseColour = colour;
+        return this;
+    }
+
+    public SampleBlank hotColour(Rgb colour) {
+        hotColour = Optional.of(colour);
+        return this;
+    }
+
+    public SampleBlank finish(Finish look) {
+        finish = look;
+        return this;
+    }
+
     public Blank blank() {
         return new Blank(
                 sku,
@@ -100,11 +118,11 @@ public final class SampleBlank {
                 overlap,
                 bleed,
                 bleed,
-                Rgb.WHITE,
+                baseColour,
+                hotColour,
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty(),
-                Finish.GLOSS,
+                finish,
                 Backing.OPAQUE,
                 List.of(),
                 List.of(),

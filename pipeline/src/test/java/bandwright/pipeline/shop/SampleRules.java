@@ -37,6 +37,7 @@ public final class SampleRules {
     private List<String> shopPapers = List.of("letter");
     private double cropNote = 0.15;
     private double cropHold = 0.35;
+    private double colourNote = 5;
     private Length border = Length.mm(2);
     private Length gap = Length.mm(4);
     private Length flagDepth = Length.mm(14);
@@ -64,6 +65,11 @@ public final class SampleRules {
     public SampleRules crop(double note, double hold) {
         cropNote = note;
         cropHold = hold;
+        return this;
+    }
+
+    public SampleRules colourNote(double above) {
+        colourNote = above;
         return this;
     }
 
@@ -139,6 +145,7 @@ public final class SampleRules {
                 cropHold,
                 3,
                 2,
+                colourNote,
                 border,
                 gap,
                 flagDepth,

@@ -101,6 +101,7 @@ final class TilingShop {
                 transfer,
                 rooms,
                 OptionalInt.of(300),
+                Optional.empty(),
                 List.of());
     }
 

@@ -73,19 +73,27 @@ public final class Overprint {
         return printed * base;
     }
 
-    /**
-     * What a pixel of 0xAARRGGBB prints as on white, opaque. Mixed in sRGB's own values, as PDF mixes what is transparent in
-     * the colour space that it blends in (ISO 32000-1, 11.3).
-     */
+    /** What a pixel of 0xAARRGGBB prints as, on white; opaque. */
     public static int onWhite(int argb) {
+        return over(argb, 0xFF_FFFFFF);
+    }
+
+    /**
+     * What a pixel of 0xAARRGGBB and an opaque one under it print as together. Mixed in sRGB's own values, as PDF mixes what
+     * is transparent in the colour space that it blends in (ISO 32000-1, 11.3).
+     */
+    public static int over(int argb, int under) {
         int alpha = argb >>> 24;
         if (alpha == 255) {
             return argb;
         }
-        int white = 255 * (255 - alpha) + 127;
         return 0xFF00_0000
-                | ((argb >> 16 & 255) * alpha + white) / 255 << 16
-                | ((argb >> 8 & 255) * alpha + white) / 255 << 8
-                | ((argb & 255) * alpha + white) / 255;
+                | mixed(argb >> 16 & 255, under >> 16 & 255, alpha) << 16
+                | mixed(argb >> 8 & 255, under >> 8 & 255, alpha) << 8
+                | mixed(argb & 255, under & 255, alpha);
+    }
+
+    private static int mixed(int over, int under, int alpha) {
+        return (over * alpha + under * (255 - alpha) + 127) / 255;
     }
 }

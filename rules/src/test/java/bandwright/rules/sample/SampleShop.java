@@ -45,6 +45,7 @@ public final class SampleShop {
                 0.35,
                 3,
                 2,
+                5,
                 border,
                 gap,
                 depth,

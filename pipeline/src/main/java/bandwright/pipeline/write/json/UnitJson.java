@@ -79,7 +79,11 @@ final class UnitJson {
         } else {
             json.none("ppi"); // vector
         }
-        json.none("colour_shift"); // pixels are not looked at before a sheet is written
+        if (unit.colourShift().isPresent()) {
+            json.decimal("colour_shift", unit.colourShift().get());
+        } else {
+            json.none("colour_shift"); // a picture that can't be looked at
+        }
         json.texts("notes", unit.notes().stream().map(Note::code).toList());
     }
 

@@ -96,6 +96,7 @@ public final class SheetShop {
                 transfer,
                 List.of(room),
                 OptionalInt.of(300),
+                Optional.empty(),
                 List.of());
     }
 

@@ -1,0 +1,97 @@
+package bandwright.pipeline.size.colour;
+
+import bandwright.rules.colour.Lab;
+import bandwright.rules.units.Rgb;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The colours of a print and how much of each there is. Colours that nobody could tell apart are one, their mean: a photograph
+ * of 160,000 pixels is some 2,000 colours.
+ *
+ * @param inked all but white
+ * @param bareMm2 how much of the pictures is white, which is no ink
+ */
+record Palette(List<Tint> inked, double bareMm2) {
+    /** A colour as printed on white. */
+    record Tint(Rgb colour, Lab onWhite, double mm2) {
+        Tint(Rgb colour, double mm2) {
+            this(colour, Lab.of(colour), mm2);
+        }
+    }
+
+    Palette {
+        inked = List.copyOf(inked);
+    }
+
+    double mm2() {
+        return bareMm2 + inked.stream().mapToDouble(Tint::mm2).sum();
+    }
+
+    /** Counts pixels by the five higher bits of each channel. */
+    static final class Counting {
+        private static final int BITS = 5;
+        private static final int WHITE = 0xFF_FFFFFF;
+
+        private final List<Tint> inked = new ArrayList<>();
+        private double bareMm2;
+
+        private final int[] counts = new int[1 << 3 * BITS];
+        private final int[] reds = new int[counts.length];
+        private final int[] greens = new int[counts.length];
+        private final int[] blues = new int[counts.length];
+        private int white;
+
+        void add(Rgb colour, double mm2) {
+            if (colour.equals(Rgb.WHITE)) {
+                bareMm2 += Math.max(0, mm2);
+            } else if (mm2 > 0) {
+                inked.add(new Tint(colour, mm2));
+            }
+        }
+
+        /** Of one picture, all of whose pixels are equally large. */
+        void begin() {
+            Arrays.fill(counts, 0);
+            Arrays.fill(reds, 0);
+            Arrays.fill(greens, 0);
+            Arrays.fill(blues, 0);
+            white = 0;
+        }
+
+        void pixel(int rgb) {
+            if (rgb == WHITE) {
+                white++;
+                return;
+            }
+            int red = rgb >> 16 & 255;
+            int green = rgb >> 8 & 255;
+            int blue = rgb & 255;
+            int like = red >> 8 - BITS << 2 * BITS | green >> 8 - BITS << BITS | blue >> 8 - BITS;
+            counts[like]++;
+            reds[like] += red;
+            greens[like] += green;
+            blues[like] += blue;
+        }
+
+        void end(double pixelMm2) {
+            bareMm2 += white * pixelMm2;
+            for (int like = 0; like < counts.length; like++) {
+                int count = counts[like];
+                if (count > 0) {
+                    Rgb mean = new Rgb(mean(reds[like], count), mean(greens[like], count), mean(blues[like], count));
+                    add(mean, count * pixelMm2);
+                }
+            }
+        }
+
+        private static int mean(int sum, int count) {
+            return (sum + count / 2) / count;
+        }
+
+        Palette palette() {
+            return new Palette(inked, bareMm2);
+        }
+    }
+}
