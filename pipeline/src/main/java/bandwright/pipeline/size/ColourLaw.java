@@ -16,6 +16,7 @@ import bandwright.rules.words.Words;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,7 +31,6 @@ final class ColourLaw {
 
     private final Shop shop;
     private final Sights sights;
-    private final Map<List<Layer>, Optional<Print>> prints = new HashMap<>();
     private final Map<OnBase, Optional<ColourShift>> shifts = new HashMap<>();
 
     ColourLaw(Shop shop, Sights sights) {
@@ -64,15 +64,13 @@ final class ColourLaw {
         return Outcome.made(new Judged(shift.map(ColourShift::mean), onceEach(notes)));
     }
 
-    /** A text that stands twice is noted where it comes first. */
+    /** Several texts that stand out little are one note; a text that stands twice is told of once. */
     private static List<Note> onceEach(List<Note> notes) {
-        List<Note> once = new ArrayList<>();
-        for (Note note : notes) {
-            if (once.stream().noneMatch(other -> other.code().equals(note.code()))) {
-                once.add(note);
-            }
+        Map<String, Note> once = new LinkedHashMap<>();
+        for (Note note : notes.stream().distinct().toList()) {
+            once.merge(note.code(), note, (one, more) -> new Note(one.code(), one.message() + " " + more.message()));
         }
-        return List.copyOf(once);
+        return List.copyOf(once.values());
     }
 
     private Optional<ColourShift> shift(List<Layer> layers, Rgb base) {
@@ -89,7 +87,7 @@ final class ColourLaw {
     }
 
     private Optional<Print> print(List<Layer> layers) {
-        return prints.computeIfAbsent(layers, any -> Print.of(layers, sights::of));
+        return Print.of(layers, sights::of); // not kept: the views are, as long as memory is plenty
     }
 
     private Optional<SizeReason> hold(PrintedPicture.Lettering text, TextContrast contrast, SeenBase base) {
@@ -108,10 +106,12 @@ final class ColourLaw {
     }
 
     private Cure cure(TextContrast contrast) {
-        if (contrast.best().ratio() < shop.contrastHold()) {
+        double dark = contrast.ratioOfBlack();
+        double light = contrast.ratioOfNoInk();
+        if (Math.max(dark, light) < shop.contrastHold()) {
             return Cure.NO_INK;
         }
-        return contrast.best().isDarker() ? Cure.DARKER : Cure.LIGHTER;
+        return dark >= light ? Cure.DARKER : Cure.LIGHTER;
     }
 
     private Optional<Note> note(PrintedPicture.Lettering text, TextContrast contrast, SeenBase base) {
@@ -131,20 +131,27 @@ final class ColourLaw {
 
     /** What letters stand on, in words. */
     private static String ground(TextContrast contrast, SeenBase base) {
-        return contrast.isBare()
-                ? Words.say("size.ground.base", ColourName.of(base.colour()))
-                : Words.say("size.ground.print", ColourName.of(contrast.ground()));
+        return contrast.isBare() ? base(base) : Words.say("size.ground.print", ColourName.of(contrast.ground()));
+    }
+
+    private static String base(SeenBase base) {
+        String key =
+                switch (base.when()) {
+                    case ALWAYS -> "size.ground.base";
+                    case COLD -> "size.ground.cold";
+                    case HOT -> "size.ground.hot";
+                    case EMPTY -> "size.ground.empty";
+                    case FILLED -> "size.ground.filled";
+                };
+        return Words.say(key, ColourName.of(base.colour()));
     }
 
     private Optional<Note> note(ColourShift shift, SeenBase base) {
         if (shift.mean().doubleValue() <= shop.colourNote()) {
             return Optional.empty();
         }
-        String said = Words.say(
-                "note.colour",
-                ColourName.of(base.colour()),
-                shift.mean().toPlainString(),
-                Figures.number(shop.colourNote()));
+        String said =
+                Words.say("note.colour", base(base), shift.mean().toPlainString(), Figures.number(shop.colourNote()));
         String lost = shift.lost().map(ColourLaw::lost).orElse("");
         String unsure = base.isSure() ? "" : " " + Words.say("size.colour.unsure");
         return Optional.of(new Note("colour", said + lost + unsure));

@@ -28,7 +28,7 @@ final class HeldPage {
         NOTES.put("hairline", List.of("0.14", "0.25"));
         NOTES.put("text-cut", List.of("7.35"));
         NOTES.put("contrast", List.of("orange", "name", Words.say("size.ground.base", "pale blue"), "2.41", "3"));
-        NOTES.put("colour", List.of("pale blue", "8.3", "5"));
+        NOTES.put("colour", List.of(Words.say("size.ground.base", "pale blue"), "8.3", "5"));
         NOTES.put("stock", List.of("TUM-12-W", 2));
         NOTES.put("not-confirmed", List.of("ceramic", "mug press"));
         SKIPPED.put("cancelled", List.of(Words.say("intake.cancelled", "Refunded")));

@@ -100,6 +100,12 @@ class ColourLawTest {
     }
 
     @Test
+    void theWordsSayWhichOfTwoColoursIsJudged() {
+        blank("MAGIC", SampleBlank.cylinder("MAGIC", 240, 100).hotColour(PINK));
+        assertThat(message(made("MAGIC"), "colour")).startsWith("The pink base when it is hot changes");
+    }
+
+    @Test
     void aPictureThatCannotBeLookedAtIsNotJudged() {
         lamp = TestShop.artwork("gone.png", 1600, 800);
         assertThat(made("PINK").colourShift()).isEmpty();
@@ -143,6 +149,15 @@ class ColourLawTest {
     void lettersThatStandOutLittleAreNotedAndPrinted() {
         text(new Rgb(240, 130, 40), 70);
         assertThat(message(made("WHITE"), "contrast")).contains("orange letters of \"name\"", "white base", "under 3.");
+    }
+
+    @Test
+    void twoTextsThatStandOutLittleAreOneNote() {
+        text(new Rgb(240, 130, 40), 70);
+        text(new Rgb(90, 168, 224), 52);
+        Unit unit = made("WHITE");
+        assertThat(codes(unit)).containsOnlyOnce("contrast");
+        assertThat(message(unit, "contrast")).contains("orange letters", "sky blue letters");
     }
 
     @Test

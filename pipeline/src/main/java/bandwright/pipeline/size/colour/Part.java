@@ -14,55 +14,57 @@ sealed interface Part {
     int over(double x, double y, int under);
 
     /** A background. */
-    record Flat(Box box, Rgb colour, int packed) implements Part {
+    record Flat(Box box, Rgb colour, Edges edges, int packed) implements Part {
         Flat(Box box, Rgb colour) {
-            this(box, colour, Print.packed(colour));
+            this(box, colour, Edges.of(box), 0xFF00_0000 | colour.red() << 16 | colour.green() << 8 | colour.blue());
         }
 
         @Override
         public int over(double x, double y, int under) {
-            return isIn(box, x, y) ? packed : under;
+            return edges.enclose(x, y) ? packed : under;
         }
     }
 
     /**
      * A picture.
      *
-     * @param place where all of it would lie
      * @param shown what is printed of it
+     * @param place where all of it would lie
+     * @param edges those of what is printed
+     * @param wide how wide a pixel of its view is on the blank
+     * @param high how high
      */
-    record Seen(Sight sight, Box place, Box shown) implements Part {
+    record Seen(Sight sight, Box shown, Edges place, Edges edges, double wide, double high) implements Part {
+        static Seen of(Sight sight, Box place, Box shown) {
+            return new Seen(
+                    sight,
+                    shown,
+                    Edges.of(place),
+                    Edges.of(shown),
+                    place.width().mm() / sight.width(),
+                    place.height().mm() / sight.height());
+        }
+
         @Override
         public int over(double x, double y, int under) {
-            if (!isIn(shown, x, y)) {
+            if (!edges.enclose(x, y)) {
                 return under;
             }
-            int column = (int) ((x - place.x().mm()) / pixelWidth());
-            int row = (int) ((place.top().mm() - y) / pixelHeight());
-            int pixel = sight.at(inside(column, sight.width()), inside(row, sight.height()));
-            return Overprint.over(pixel, under);
+            int column = inside((int) ((x - place.left) / wide), sight.width());
+            int row = inside((int) ((place.top - y) / high), sight.height());
+            return Overprint.over(sight.at(column, row), under);
         }
 
         private static int inside(int number, int count) {
             return Math.max(0, Math.min(count - 1, number));
         }
 
-        private double pixelWidth() {
-            return place.width().mm() / sight.width();
-        }
-
-        private double pixelHeight() {
-            return place.height().mm() / sight.height();
-        }
-
         /** Counts the pixels whose middles are printed. */
         void count(int ground, Palette.Counting counting) {
-            double wide = pixelWidth();
-            double high = pixelHeight();
-            int left = first((shown.x().mm() - place.x().mm()) / wide, sight.width());
-            int right = first((shown.right().mm() - place.x().mm()) / wide, sight.width());
-            int top = first((place.top().mm() - shown.top().mm()) / high, sight.height());
-            int bottom = first((place.top().mm() - shown.y().mm()) / high, sight.height());
+            int left = first((edges.left - place.left) / wide, sight.width());
+            int right = first((edges.right - place.left) / wide, sight.width());
+            int top = first((place.top - edges.top) / high, sight.height());
+            int bottom = first((place.top - edges.low) / high, sight.height());
             counting.begin();
             for (int y = top; y < bottom; y++) {
                 for (int x = left; x < right; x++) {
@@ -78,10 +80,15 @@ sealed interface Part {
         }
     }
 
-    private static boolean isIn(Box box, double x, double y) {
-        return x >= box.x().mm()
-                && x < box.right().mm()
-                && y >= box.y().mm()
-                && y < box.top().mm();
+    /** A box in mm. */
+    record Edges(double left, double right, double low, double top) {
+        static Edges of(Box box) {
+            return new Edges(
+                    box.x().mm(), box.right().mm(), box.y().mm(), box.top().mm());
+        }
+
+        boolean enclose(double x, double y) {
+            return x >= left && x < right && y >= low && y < top;
+        }
     }
 }

@@ -4,7 +4,6 @@ import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.pixels.Sight;
 import bandwright.pipeline.size.Layer;
 import bandwright.rules.units.Box;
-import bandwright.rules.units.Rgb;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +29,7 @@ public final class Print {
                 if (sight.isEmpty()) {
                     return Optional.empty();
                 }
-                parts.add(new Part.Seen(sight.get(), picture.place(), picture.clip()));
+                parts.add(Part.Seen.of(sight.get(), picture.place(), picture.clip()));
             } else if (layer instanceof Layer.Fill fill) {
                 parts.add(new Part.Flat(fill.box(), fill.colour()));
             }
@@ -80,9 +79,5 @@ public final class Print {
 
     private static double area(Box box) {
         return box.width().mm() * box.height().mm();
-    }
-
-    static int packed(Rgb colour) {
-        return 0xFF00_0000 | colour.red() << 16 | colour.green() << 8 | colour.blue();
     }
 }

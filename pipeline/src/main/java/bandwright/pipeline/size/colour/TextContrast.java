@@ -6,9 +6,10 @@ import bandwright.rules.colour.LinearLight;
 import bandwright.rules.units.Box;
 import bandwright.rules.units.Rgb;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * How well set letters stand out from what is printed round them, both as forecast on the blank. A name in white on a dark
@@ -17,28 +18,34 @@ import java.util.Optional;
  * <p>The box of the letters' ink is parted into cells about a quarter of its height; within one the eye blends what is
  * printed, so its light is the mean. A third of the cells stand out less than the ratio that counts, two thirds as much or
  * more: letters that drown in half of their box are seen to drown, and a bright speck does no harm. [J]
- *
- * @param ratio by WCAG 2.x, 1 to 21
- * @param ground the forecast colour of the third that stands out least
- * @param isBare whether most of that third is the blank itself, without ink
- * @param best what letters would do better there
  */
-public record TextContrast(double ratio, Rgb ground, boolean isBare, Better best) {
-    /** In which direction letters would stand out more, and by how much at most. */
-    public record Better(boolean isDarker, double ratio) {}
-
+public final class TextContrast {
     private static final int CELLS_UP = 4;
     private static final int MOST_CELLS_ACROSS = 96;
 
     /** Looks at a cell, each way. */
     private static final int LOOKS = 3;
 
-    private static final int NO_INK = 0xFF_FFFFFF;
+    private final List<Cell> cells;
+    private final Rgb base;
+    private final double letters;
+    private final double ratio;
 
-    /** Linear light as forecast, and the share of it that is bare. */
-    private record Cell(double red, double green, double blue, double bare) {
-        double luminance() {
-            return Contrast.luminance(red, green, blue);
+    private TextContrast(List<Cell> cells, Rgb base, double letters) {
+        this.cells = List.copyOf(cells);
+        this.base = base;
+        this.letters = letters;
+        this.ratio = reached(letters);
+    }
+
+    /**
+     * Linear light as forecast.
+     *
+     * @param bare the share of it that is the blank itself, without ink
+     */
+    private record Cell(double red, double green, double blue, double luminance, double bare) {
+        Cell(double red, double green, double blue, double bare) {
+            this(red, green, blue, Contrast.luminance(red, green, blue), bare);
         }
     }
 
@@ -48,16 +55,52 @@ public record TextContrast(double ratio, Rgb ground, boolean isBare, Better best
         if (!ink.width().isPositive() || !ink.height().isPositive()) {
             return Optional.empty();
         }
-        List<Cell> cells = cells(ink, print, base);
-        double letters = luminance(type.colour(), base);
-        cells.sort(Comparator.comparingDouble(cell -> Contrast.ratio(cell.luminance(), letters)));
-        List<Cell> worst = cells.subList(0, third(cells) + 1);
-        double ratio = Contrast.ratio(cells.get(third(cells)).luminance(), letters);
-        return Optional.of(new TextContrast(ratio, mean(worst), isBare(worst), better(cells, base)));
+        return Optional.of(new TextContrast(cells(ink, print, base), base, luminance(type.colour(), base)));
     }
 
-    private static int third(List<Cell> cells) {
-        return cells.size() / 3;
+    /** By WCAG 2.x, 1 to 21. */
+    public double ratio() {
+        return ratio;
+    }
+
+    /** The forecast colour of the third that stands out least. */
+    public Rgb ground() {
+        return new Rgb(
+                LinearLight.channel(least(Cell::red)),
+                LinearLight.channel(least(Cell::green)),
+                LinearLight.channel(least(Cell::blue)));
+    }
+
+    /** Whether most of that third is the blank itself, without ink. */
+    public boolean isBare() {
+        return least(Cell::bare) > 0.5;
+    }
+
+    /** What letters of black ink would reach, which is the darkest. */
+    public double ratioOfBlack() {
+        return reached(0);
+    }
+
+    /** What letters of no ink would reach, which show the base: nothing is lighter. */
+    public double ratioOfNoInk() {
+        return reached(luminance(Rgb.WHITE, base));
+    }
+
+    private double least(ToDoubleFunction<Cell> of) {
+        return cells.stream()
+                .filter(cell -> Contrast.ratio(cell.luminance, letters) <= ratio)
+                .mapToDouble(of)
+                .average()
+                .orElseThrow();
+    }
+
+    private double reached(double luminance) {
+        double[] ratios = new double[cells.size()];
+        for (int i = 0; i < ratios.length; i++) {
+            ratios[i] = Contrast.ratio(cells.get(i).luminance, luminance);
+        }
+        Arrays.sort(ratios);
+        return ratios[ratios.length / 3];
     }
 
     private static double luminance(Rgb printed, Rgb base) {
@@ -88,12 +131,14 @@ public record TextContrast(double ratio, Rgb ground, boolean isBare, Better best
         double green = 0;
         double blue = 0;
         int bare = 0;
-        for (int i = 0; i < LOOKS * LOOKS; i++) {
-            int printed = print.at(left + (i % LOOKS + 0.5) * wide, low + (i / LOOKS + 0.5) * high);
-            red += LinearLight.of(printed >> 16 & 255);
-            green += LinearLight.of(printed >> 8 & 255);
-            blue += LinearLight.of(printed & 255);
-            bare += printed == NO_INK ? 1 : 0;
+        for (int row = 0; row < LOOKS; row++) {
+            for (int column = 0; column < LOOKS; column++) {
+                int printed = print.at(left + (column + 0.5) * wide, low + (row + 0.5) * high);
+                red += LinearLight.of(printed >> 16 & 255);
+                green += LinearLight.of(printed >> 8 & 255);
+                blue += LinearLight.of(printed & 255);
+                bare += printed == Part.NO_INK ? 1 : 0;
+            }
         }
         double looks = LOOKS * LOOKS;
         return new Cell(
@@ -101,34 +146,5 @@ public record TextContrast(double ratio, Rgb ground, boolean isBare, Better best
                 green / looks * LinearLight.of(base.green()),
                 blue / looks * LinearLight.of(base.blue()),
                 bare / looks);
-    }
-
-    private static Rgb mean(List<Cell> cells) {
-        return new Rgb(
-                LinearLight.channel(
-                        cells.stream().mapToDouble(Cell::red).average().orElseThrow()),
-                LinearLight.channel(
-                        cells.stream().mapToDouble(Cell::green).average().orElseThrow()),
-                LinearLight.channel(
-                        cells.stream().mapToDouble(Cell::blue).average().orElseThrow()));
-    }
-
-    private static boolean isBare(List<Cell> cells) {
-        return cells.stream().mapToDouble(Cell::bare).average().orElseThrow() > 0.5;
-    }
-
-    /** Black is the darkest ink; the lightest is none, which shows the base. */
-    private static Better better(List<Cell> cells, Rgb base) {
-        double dark = reached(cells, 0);
-        double light = reached(cells, luminance(Rgb.WHITE, base));
-        return new Better(dark >= light, Math.max(dark, light));
-    }
-
-    private static double reached(List<Cell> cells, double letters) {
-        double[] ratios = cells.stream()
-                .mapToDouble(cell -> Contrast.ratio(cell.luminance(), letters))
-                .sorted()
-                .toArray();
-        return ratios[third(cells)];
     }
 }

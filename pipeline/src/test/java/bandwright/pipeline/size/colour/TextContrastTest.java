@@ -44,8 +44,8 @@ class TextContrastTest {
                 .isLessThan(1.5);
         assertThat(contrast.isBare()).isTrue();
         assertThat(contrast.ground()).isEqualTo(PINK);
-        assertThat(contrast.best().isDarker()).isTrue();
-        assertThat(contrast.best().ratio()).isCloseTo(Contrast.ratio(BLACK, PINK), within(0.01));
+        assertThat(contrast.ratioOfBlack()).isCloseTo(Contrast.ratio(BLACK, PINK), within(1e-9));
+        assertThat(contrast.ratioOfNoInk()).isEqualTo(1);
     }
 
     @Test
@@ -60,7 +60,8 @@ class TextContrastTest {
         assertThat(contrast.ratio()).isCloseTo(Contrast.ratio(PINK, BLACK), within(1e-9));
         assertThat(contrast.isBare()).isFalse();
         assertThat(contrast.ground()).isEqualTo(BLACK);
-        assertThat(contrast.best().isDarker()).isFalse();
+        assertThat(contrast.ratioOfBlack()).isEqualTo(1);
+        assertThat(contrast.ratioOfNoInk()).isEqualTo(contrast.ratio());
     }
 
     @Test
@@ -107,7 +108,8 @@ class TextContrastTest {
     @Test
     void onADarkBaseNoInkStandsOut() {
         Rgb dark = new Rgb(32, 32, 36);
-        assertThat(contrast(letters(YELLOW), dark).best().ratio()).isLessThan(2);
+        TextContrast contrast = contrast(letters(YELLOW), dark);
+        assertThat(Math.max(contrast.ratioOfBlack(), contrast.ratioOfNoInk())).isLessThan(2);
     }
 
     private Layer painted(IntBinaryOperator argb) {
