@@ -25,6 +25,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import javax.imageio.ImageIO;
@@ -133,6 +134,7 @@ final class GlyphsTest {
                 new Rgb(0, 0, 0),
                 Align.CENTRE,
                 Optional.empty(),
+                Locale.ROOT,
                 OptionalInt.empty(),
                 false,
                 "",

@@ -37,7 +37,7 @@ final class Strokes {
             return 1;
         }
         // Side by side, a little apart.
-        return thinnest(new Shaping(List.of(font)).line(String.join(" ", LETTERS.split("")))) / TypeCase.EM;
+        return thinnest(new Shaping(List.of(font)).line(String.join(" ", LETTERS.split("")), false)) / TypeCase.EM;
     }
 
     /** The width of the thin strokes of a shape at the size that type is shaped at, in its own units. */

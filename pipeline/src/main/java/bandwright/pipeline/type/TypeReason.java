@@ -4,6 +4,7 @@ import bandwright.pipeline.held.Question;
 import bandwright.pipeline.held.Reason;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.words.Words;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Every way in which a text can't be set. */
@@ -50,7 +51,7 @@ public sealed interface TypeReason extends Reason {
 
         @Override
         public String message() {
-            String name = Optional.ofNullable(Character.getName(codePoint)).orElse("?");
+            String name = Optional.ofNullable(Character.getName(codePoint)).orElse(String.format(Locale.ROOT, "U+%04X", codePoint));
             return Words.say("held.glyph-missing.message", Character.toString(codePoint), name, text);
         }
 

@@ -1,6 +1,7 @@
 package bandwright.pipeline.type;
 
 import bandwright.pipeline.held.Outcome;
+import bandwright.pipeline.type.Breaks.Piece;
 import bandwright.rules.designs.Align;
 import bandwright.rules.designs.FontFile;
 import bandwright.rules.designs.TextField;
@@ -13,10 +14,8 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.text.Normalizer;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -32,7 +31,7 @@ public final class TypeSetting {
     private static final double LEADING = 1.2;
 
     /** More is no name and no verse; it would only cost time. [J] */
-    private static final int MOST_WORDS = 200;
+    private static final int MOST_PIECES = 200;
 
     private static final int MOST_CHARACTERS = 2000;
 
@@ -46,8 +45,8 @@ public final class TypeSetting {
     /** Sets a text; a text without ink is made of nothing. */
     public Outcome<Optional<SetText>> set(TextField field, String text, Box box) {
         try {
-            String typed = cased(field, text);
-            Shaping shaping = new Shaping(fonts.chain(field.font()));
+            String typed = LetterCases.set(field.letterCase(), field.language(), text);
+            Shaping shaping = new Shaping(fonts.chain(field.font(), typed));
             return set(field, typed, shaping, box)
                     .then(made -> Outcome.made(made.map(set -> measured(set, shaping.fonts(typed)))));
         } catch (TypeCase.UnreadableFont e) {
@@ -72,9 +71,10 @@ public final class TypeSetting {
         if (text.isBlank()) {
             return Outcome.made(Optional.empty());
         }
-        List<String> words = List.of(text.strip().split("\\s+", -1));
-        boolean isEndless = words.size() > MOST_WORDS || text.length() > MOST_CHARACTERS;
-        Optional<SetText> largest = isEndless ? Optional.empty() : largest(words, field, shaping, box);
+        boolean isEndless = text.length() > MOST_CHARACTERS;
+        List<Piece> pieces = isEndless ? List.of() : Breaks.pieces(text);
+        isEndless |= pieces.size() > MOST_PIECES;
+        Optional<SetText> largest = isEndless ? Optional.empty() : largest(pieces, field, shaping, box);
         boolean isTooLong = isEndless
                 || largest.filter(set -> field.minSize().longerThan(set.size())).isPresent();
         return isTooLong
@@ -83,19 +83,31 @@ public final class TypeSetting {
     }
 
     /** Of all numbers of lines the one that allows the largest type; of equals the fewest. */
-    private static Optional<SetText> largest(List<String> words, TextField field, Shaping shaping, Box box) {
-        double[] widths = words.stream()
-                .mapToDouble(word -> Shaping.ink(shaping.line(word)).getWidth())
-                .toArray();
+    private static Optional<SetText> largest(List<Piece> pieces, TextField field, Shaping shaping, Box box) {
+        int most = Math.min(field.lines(), pieces.size());
+        boolean isRightToLeft = Shaping.isRightToLeft(text(pieces));
+        double[] widths = most == 1
+                ? new double[pieces.size()]
+                : pieces.stream()
+                        .mapToDouble(piece -> Shaping.ink(shaping.line(piece.text(), isRightToLeft))
+                                .getWidth())
+                        .toArray();
+        Lines lines = new Lines(pieces, widths, TypeCase.EM / 4);
         Optional<SetText> best = Optional.empty();
-        for (int count = 1; count <= Math.min(field.lines(), words.size()); count++) {
-            List<String> lines = Lines.balanced(words, widths, TypeCase.EM / 4, count);
-            Optional<SetText> set = placed(block(lines, shaping, field.align()), field, box);
+        for (int count = 1; count <= most; count++) {
+            List<Shape> shapes = lines.balanced(count).stream()
+                    .map(line -> shaping.line(line, isRightToLeft))
+                    .toList();
+            Optional<SetText> set = placed(block(shapes, field.align()), field, box);
             boolean isLarger = set.isPresent()
                     && (best.isEmpty() || set.get().size().longerThan(best.get().size()));
             best = isLarger ? set : best;
         }
         return best;
+    }
+
+    private static String text(List<Piece> pieces) {
+        return String.join(" ", pieces.stream().map(Piece::text).toList());
     }
 
     /** A type size, as texts.csv has it. */
@@ -104,39 +116,11 @@ public final class TypeSetting {
         return points.stripTrailingZeros().toPlainString();
     }
 
-    private static String cased(TextField field, String text) {
-        String composed = Normalizer.normalize(text, Normalizer.Form.NFC);
-        if (field.letterCase().isEmpty()) {
-            return composed;
-        }
-        return switch (field.letterCase().get()) {
-            case UPPER -> composed.toUpperCase(Locale.ROOT);
-            case LOWER -> composed.toLowerCase(Locale.ROOT);
-            case TITLE -> titled(composed);
-        };
-    }
-
-    /** The first letter of each word in title case, the others small: 'O'HARA' is O'hara. */
-    private static String titled(String text) {
-        StringBuilder out = new StringBuilder();
-        boolean isFirst = true;
-        for (int c : text.codePoints().toArray()) {
-            boolean isLetter = Character.isLetter(c);
-            if (isLetter && isFirst) {
-                out.appendCodePoint(Character.toTitleCase(c));
-            } else {
-                out.append(Character.toString(c).toLowerCase(Locale.ROOT));
-            }
-            isFirst = Character.isWhitespace(c) || c == '-' || (isFirst && !isLetter);
-        }
-        return out.toString();
-    }
-
     /** The lines one under the other, aligned by their ink. */
-    private static Shape block(List<String> lines, Shaping shaping, Align align) {
+    private static Shape block(List<Shape> lines, Align align) {
         Path2D block = new Path2D.Double(Path2D.WIND_NON_ZERO);
         for (int i = 0; i < lines.size(); i++) {
-            Shape line = shaping.line(lines.get(i));
+            Shape line = lines.get(i);
             Rectangle2D ink = Shaping.ink(line);
             double x =
                     switch (align) {

@@ -44,9 +44,9 @@ class StrokesTest {
     @Test
     void aSerifHasFinerStrokesThanASansAndBoldThickerOnes() {
         TypeCase fonts = new TypeCase(List.of());
-        double serif = Strokes.share(fonts.chain("serif").get(0));
-        double sans = Strokes.share(fonts.chain("sans").get(0));
-        double bold = Strokes.share(fonts.chain("sans-bold").get(0));
+        double serif = Strokes.share(fonts.chain("serif", "x").get(0));
+        double sans = Strokes.share(fonts.chain("sans", "x").get(0));
+        double bold = Strokes.share(fonts.chain("sans-bold", "x").get(0));
         assertThat(serif).isLessThan(sans * 0.8);
         assertThat(sans).isLessThan(bold * 0.85);
         assertThat(sans).isBetween(0.05, 0.1);

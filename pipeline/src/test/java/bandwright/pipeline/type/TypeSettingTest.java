@@ -14,6 +14,7 @@ import bandwright.rules.units.Rgb;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
@@ -177,6 +178,7 @@ class TypeSettingTest {
                 new Rgb(0, 0, 0),
                 align,
                 letters,
+                Locale.ROOT,
                 OptionalInt.empty(),
                 true,
                 "",

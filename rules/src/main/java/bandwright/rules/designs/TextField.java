@@ -2,6 +2,7 @@ package bandwright.rules.designs;
 
 import bandwright.rules.units.Length;
 import bandwright.rules.units.Rgb;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -10,6 +11,7 @@ import java.util.OptionalInt;
  *
  * @param side empty = on both pictures
  * @param maxSize on the blank
+ * @param language of the text, whose case rules hold; the root one = none given
  * @param maxChars empty = any number
  */
 public record TextField(
@@ -28,6 +30,7 @@ public record TextField(
         Rgb colour,
         Align align,
         Optional<LetterCase> letterCase,
+        Locale language,
         OptionalInt maxChars,
         boolean required,
         String defaultText,

@@ -7,7 +7,9 @@ import bandwright.rules.table.Table;
 import bandwright.rules.units.Length;
 import bandwright.rules.units.Rgb;
 import bandwright.rules.units.ShopUnits;
+import java.util.IllformedLocaleException;
 import java.util.List;
+import java.util.Locale;
 
 /** texts.csv: the text fields that designs take. */
 public record Texts(List<TextField> list) {
@@ -54,9 +56,20 @@ public record Texts(List<TextField> list) {
                 row.cell("colour").colour().orElse(BLACK),
                 row.cell("align").word(Align.values()).orElse(Align.CENTRE),
                 row.cell("letter_case").word(LetterCase.values()),
+                language(row),
                 row.cell("max_chars").limit(1, 100_000),
                 row.cell("required").yes(),
                 row.text("default"),
                 row.text("note"));
+    }
+
+    /** As BCP 47 writes languages: tr, nl, el. */
+    private static Locale language(Row row) {
+        try {
+            return new Locale.Builder().setLanguageTag(row.text("language")).build();
+        } catch (IllformedLocaleException e) {
+            row.fault("language", "language", row.text("language"));
+            return Locale.ROOT;
+        }
     }
 }

@@ -111,6 +111,7 @@ public enum TableKind {
             "colour",
             "align",
             "letter_case",
+            "language",
             "max_chars",
             "required",
             "default",
