@@ -25,7 +25,8 @@ final class Breaks {
             + "\\u205F\\u3000]+");
 
     /** Signs that a line never begins with, not behind a space either (UAX #14: LB13). */
-    private static final String CLOSERS = "!?:;,./\u2026\u203D\u203C";
+    private static final String CLOSERS = "!?:;,./\u2026\u203D\u203C\u2060\uFEFF"
+            + "\u3001\u3002\u30FC\uFF01\uFF0C\uFF0E\uFF1A\uFF1B\uFF1F";
 
     private static final String DASHES = "-\u2010\u2013\u2014\u2026";
     private static final String EM_DASH = "\u2014";
@@ -61,25 +62,29 @@ final class Breaks {
         return words;
     }
 
+    /** A quotation mark opens where no letter is before it. */
     private static boolean opens(String word) {
         int last = word.codePointBefore(word.length());
-        boolean isAlone = word.length() == Character.charCount(last) || word.endsWith(" " + Character.toString(last));
+        int before = word.length() - Character.charCount(last);
+        boolean isFirst = before == 0 || !isWordy(word.codePointBefore(before));
         int type = Character.getType(last);
         return type == Character.START_PUNCTUATION
-                || (type == Character.INITIAL_QUOTE_PUNCTUATION && isAlone)
+                || (type == Character.INITIAL_QUOTE_PUNCTUATION && isFirst)
                 || last == '\u00A1'
                 || last == '\u00BF';
     }
 
+    /** A quotation mark closes where no letter follows it. */
     private static boolean closes(String word) {
         if (word.isEmpty()) {
             return false;
         }
         int first = word.codePointAt(0);
-        boolean isAlone = word.length() == Character.charCount(first);
+        int width = Character.charCount(first);
+        boolean isLast = word.length() == width || !Character.isLetterOrDigit(word.codePointAt(width));
         int type = Character.getType(first);
         return type == Character.END_PUNCTUATION
-                || (type == Character.FINAL_QUOTE_PUNCTUATION && isAlone)
+                || (type == Character.FINAL_QUOTE_PUNCTUATION && isLast)
                 || CLOSERS.indexOf(first) >= 0;
     }
 
@@ -113,7 +118,7 @@ final class Breaks {
         if (isEmoji(a) && isEmoji(b)) {
             return true;
         }
-        if (UNSPACED.contains(UnicodeScript.of(a)) && UNSPACED.contains(UnicodeScript.of(b))) {
+        if (isUnspaced(a) && isUnspaced(b)) {
             return isBoundary(Locale.ROOT, word, at);
         }
         if (UnicodeScript.of(a) == UnicodeScript.THAI && UnicodeScript.of(b) == UnicodeScript.THAI) {
@@ -129,7 +134,7 @@ final class Breaks {
         }
         return DASHES.contains(first)
                 && before > 0
-                && isPlainLetter(word.codePointBefore(before))
+                && isLetterOrDigit(word.codePointBefore(before))
                 && isPlainLetter(next.codePointAt(0));
     }
 
@@ -139,6 +144,20 @@ final class Breaks {
         return (Character.isLetter(c) || Character.getType(c) == Character.NON_SPACING_MARK)
                 && script != UnicodeScript.HEBREW
                 && !UNSPACED.contains(script);
+    }
+
+    private static boolean isLetterOrDigit(int c) {
+        return isPlainLetter(c) || Character.isDigit(c);
+    }
+
+    private static boolean isWordy(int c) {
+        return Character.isLetterOrDigit(c) || Character.getType(c) == Character.NON_SPACING_MARK;
+    }
+
+    /** Characters of scripts that are written without spaces, and their points and brackets. */
+    private static boolean isUnspaced(int c) {
+        return UNSPACED.contains(UnicodeScript.of(c))
+                || Character.UnicodeBlock.of(c) == Character.UnicodeBlock.CJK_SYMBOLS_AND_PUNCTUATION;
     }
 
     private static boolean isBoundary(Locale language, String word, int at) {

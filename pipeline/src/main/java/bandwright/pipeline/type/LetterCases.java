@@ -13,10 +13,8 @@ import java.util.regex.Pattern;
  * Turkish İzmir, "ijsland" in Dutch IJsland.
  */
 final class LetterCases {
-    private static final Pattern CLUSTER = Pattern.compile("\\X");
-
     /** Letters, their marks and digits; a point or apostrophe only between two letters (UAX #29: WB6 and WB7). */
-    private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{M}\\p{N}\\p{So}\\p{Sk}\\p{Cf}_]+(?:(?<=[\\p{L}\\p{M}])"
+    private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{M}\\p{N}\\p{Sk}\\p{Cf}_]+(?:(?<=[\\p{L}\\p{M}])"
             + "['.:\\u2019\\u2018\\u00B7\\u2024\\u2027](?=\\p{L})[\\p{L}\\p{M}\\p{N}\\p{Sk}\\p{Cf}_]+)*");
 
     private LetterCases() {}
@@ -42,7 +40,7 @@ final class LetterCases {
         }
         String bare = Normalizer.normalize(text, Normalizer.Form.NFD)
                 // Two vowels apart, as the accent on the first shows, stay apart: "Μάιος" is ΜΑΪΟΣ.
-                .replaceAll("(?<=[αεουΑΕΟΥ]\\u0301)([ιυΙΥ])(?!\\p{M})", "$1\\u0308")
+                .replaceAll("(?<=[αεουΑΕΟΥ]\\u0301)([ιυΙΥ])(?!\\p{M})", "$1\u0308")
                 .replaceAll("(?<=[\\p{IsGreek}])([\\u0308]?)[\\u0300\\u0301\\u0342\\u0313\\u0314]+", "$1");
         return bare.toUpperCase(language);
     }
@@ -69,29 +67,40 @@ final class LetterCases {
         if (language.getLanguage().equals("nl") && small.startsWith("ij")) {
             return "IJ" + small.substring(2);
         }
-        Matcher first = CLUSTER.matcher(small);
-        int end = first.find() ? first.end() : 0;
-        String letter = small.substring(0, end);
-        // A letter that follows another, as the second s of STRASSE's Ss, is small.
-        String decomposed = Normalizer.normalize(letter, Normalizer.Form.NFD);
-        return title(decomposed, language) + small.substring(end);
+        int at = 0;
+        while (at < small.length() && isCaseless(small.codePointAt(at))) {
+            at += Character.charCount(small.codePointAt(at));
+        }
+        if (at == small.length()) {
+            return small;
+        }
+        int c = small.codePointAt(at);
+        return small.substring(0, at) + title(c, language) + small.substring(at + Character.charCount(c));
     }
 
-    /** One letter with its marks. */
-    private static String title(String letter, Locale language) {
-        int c = letter.codePointAt(0);
-        String marks = letter.substring(Character.charCount(c));
-        int title = Character.toTitleCase(c);
-        String capital = (Character.toString(c)).toUpperCase(language);
-        boolean isOne = capital.codePointCount(0, capital.length()) == 1;
-        if (isOne && title != Character.toUpperCase(c)) {
-            return Character.toString(title) + marks;
+    /** Before a word's first letter, as the turned comma of Hawaiian names; a digit is none: 3rd stays as it is. */
+    private static boolean isCaseless(int c) {
+        return Character.UnicodeBlock.of(c) == Character.UnicodeBlock.SPACING_MODIFIER_LETTERS
+                && !Character.isLowerCase(c);
+    }
+
+    private static String title(int c, Locale language) {
+        String letter = Character.toString(c);
+        String capital = letter.toUpperCase(language);
+        if (capital.codePointCount(0, capital.length()) == 1) {
+            boolean isOwn = Character.toTitleCase(c) != Character.toUpperCase(c);
+            return isOwn ? Character.toString(Character.toTitleCase(c)) : capital;
         }
-        int first = capital.codePointAt(0);
-        int width = Character.charCount(first);
-        if (isOne || Character.isUpperCase(first)) {
-            return Character.toString(first) + capital.substring(width).toLowerCase(language) + marks;
+        String decomposed = Normalizer.normalize(letter, Normalizer.Form.NFD);
+        int first = decomposed.codePointAt(0);
+        if (first != c) {
+            return Character.toString(first).toUpperCase(language) + decomposed.substring(Character.charCount(first));
         }
-        return capital + marks;
+        // Of two letters the first alone is large: Ss; what is no letter's case, as an apostrophe, leaves it to the next.
+        int lead = capital.codePointAt(0);
+        return Character.isUpperCase(lead)
+                ? Character.toString(lead)
+                        + capital.substring(Character.charCount(lead)).toLowerCase(Locale.ROOT)
+                : capital;
     }
 }
