@@ -29,6 +29,7 @@ final class Breaks {
             + "\u3001\u3002\u30FC\uFF01\uFF0C\uFF0E\uFF1A\uFF1B\uFF1F";
 
     private static final String DASHES = "-\u2010\u2013\u2014\u2026";
+    private static final char JOINER = '\u200D';
     private static final String EM_DASH = "\u2014";
     private static final Pattern CLUSTER = Pattern.compile("\\X");
     private static final Set<UnicodeScript> UNSPACED =
@@ -64,8 +65,12 @@ final class Breaks {
 
     /** A quotation mark opens where no letter is before it. */
     private static boolean opens(String word) {
-        int last = word.codePointBefore(word.length());
-        int before = word.length() - Character.charCount(last);
+        int end = word.length();
+        while (end > 1 && isAttached(word.charAt(end - 1))) {
+            end--;
+        }
+        int last = word.codePointBefore(end);
+        int before = end - Character.charCount(last);
         boolean isFirst = before == 0 || !isWordy(word.codePointBefore(before));
         int type = Character.getType(last);
         return type == Character.START_PUNCTUATION
@@ -115,6 +120,9 @@ final class Breaks {
         String next = word.substring(at, end);
         int a = first.codePointAt(0);
         int b = next.codePointAt(0);
+        if (word.charAt(at - 1) == JOINER) {
+            return false;
+        }
         if (isEmoji(a) && isEmoji(b)) {
             return true;
         }
@@ -148,6 +156,12 @@ final class Breaks {
 
     private static boolean isLetterOrDigit(int c) {
         return isPlainLetter(c) || Character.isDigit(c);
+    }
+
+    /** Marks and joiners are of the sign before them. */
+    private static boolean isAttached(char c) {
+        int type = Character.getType(c);
+        return type == Character.FORMAT || type == Character.NON_SPACING_MARK;
     }
 
     private static boolean isWordy(int c) {

@@ -3,6 +3,12 @@ package bandwright.pipeline.type;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
+import java.awt.geom.Area;
+import java.util.stream.IntStream;
+import java.util.Arrays;
+import java.util.Locale;
 import java.awt.Font;
 import java.awt.Shape;
 import java.awt.font.FontRenderContext;
@@ -25,7 +31,7 @@ class MixedTypeTest {
 
     private final TypeCase fonts = new TypeCase(List.of());
 
-    /** Capitals with a hook below or an accent that only the wide font has stand as high as their neighbours. */
+    /** The wide font is made as large as lets its small letters, or its capitals, be as high. */
     @ParameterizedTest
     @ValueSource(strings = {"sans", "sans-bold", "serif", "serif-italic", "mono"})
     void aLetterFromTheWideFontIsAsHighAsItsNeighbours(String id) {
@@ -61,7 +67,9 @@ class MixedTypeTest {
 
     private int lackingMark(Font sans) {
         Font wide = wideOf("sans", "x");
-        return java.util.stream.IntStream.range(0x300, 0x36F)
+        return IntStream.concat(
+                        IntStream.range(0x300, 0x370), IntStream.range(0x1DC0, 0x20F1))
+                .filter(c -> Character.getType(c) == Character.NON_SPACING_MARK)
                 .filter(c -> !sans.canDisplay(c) && wide.canDisplay(c))
                 .findFirst()
                 .orElseThrow();
@@ -77,21 +85,17 @@ class MixedTypeTest {
     void hebrewStandsInTheOrderThatTheJdksReferenceGives(String text) {
         Font font = fonts.chain("wide", text).get(0);
         Shaping shaping = new Shaping(List.of(font));
-        Rectangle2D line = Shaping.ink(shaping.line(text, Shaping.isRightToLeft(text)));
         // Without kerning each glyph's ink begins where the advances before it end.
         double x = 0;
-        List<Rectangle2D> expected = new ArrayList<>();
-        Shape reference = null;
-        java.awt.geom.Path2D path = new java.awt.geom.Path2D.Double();
+        Path2D path = new Path2D.Double();
         for (String glyph : visual(text)) {
             GlyphVector one = font.createGlyphVector(PLAIN, glyph);
-            reference = AffineTransform.getTranslateInstance(x, 0).createTransformedShape(one.getOutline());
+            Shape reference = AffineTransform.getTranslateInstance(x, 0).createTransformedShape(one.getOutline());
             path.append(reference, false);
             x += one.getGlyphPosition(1).getX();
-            expected.add(reference.getBounds2D());
         }
         Shape set = shaping.line(text, Shaping.isRightToLeft(text));
-        assertThat(apart(set, path)).as(text + line).isLessThan(0.01);
+        assertThat(apart(set, path)).as(text).isLessThan(0.01);
         if (visual(text).size() > 1 && !String.join("", visual(text)).equals(text)) {
             Shape asTyped = font.createGlyphVector(PLAIN, text).getOutline();
             assertThat(apart(set, asTyped)).as("the order as typed is another").isGreaterThan(0.05);
@@ -109,27 +113,19 @@ class MixedTypeTest {
             letters[i] = levels[i] % 2 == 0 ? c : c == '(' ? ')' : c == ')' ? '(' : c;
         }
         Bidi.reorderVisually(levels, 0, letters, 0, letters.length);
-        return java.util.Arrays.stream(letters).map(String::valueOf).toList();
+        return Arrays.stream(letters).map(String::valueOf).toList();
     }
 
+    /** Unicode's presentation forms draw each letter as it is joined: the first, the middle ones, the last. */
     @ParameterizedTest
-    @CsvSource({"\u0628\u0628\u0628, 3", "\u0645\u062D\u0645\u062F, 4"})
-    void arabicIsJoined(String text, int letters) {
+    @CsvSource({"\u0628\u0628\u0628, \uFE91\uFE92\uFE90", "\u0645\u062D\u0645\u062F, \uFEE3\uFEA4\uFEE4\uFEAA"})
+    void arabicIsJoined(String text, String forms) {
         Shaping shaping = new Shaping(fonts.chain("sans", text));
-        double joined = Shaping.ink(shaping.line(text, true)).getWidth();
-        double apart = 0;
-        for (int i = 0; i < letters; i++) {
-            apart += Shaping.ink(shaping.line(text.substring(i, i + 1), true)).getWidth();
-        }
-        assertThat(joined).isLessThan(apart * 0.85);
+        Shape set = shaping.line(text, true);
+        assertThat(apart(set, shaping.line(forms, true))).isLessThan(0.01);
         // A joiner's opposite parts them: the test can tell.
         String parted = String.join("\u200C", text.split(""));
-        assertThat(Shaping.ink(shaping.line(parted, true)).getWidth()).isGreaterThan(joined * 1.1);
-        // Alone, its letters are as Unicode's presentation forms draw them: initial, medial, final.
-        if (letters == 3) {
-            Shape forms = new Shaping(fonts.chain("sans", text)).line("\uFE91\uFE92\uFE90", true);
-            assertThat(apart(shaping.line(text, true), forms)).isLessThan(0.01);
-        }
+        assertThat(apart(set, shaping.line(parted, true))).isGreaterThan(0.2);
     }
 
     /** A line of a right-to-left text that begins with a Latin word runs right to left all the same. */
@@ -137,11 +133,9 @@ class MixedTypeTest {
     void everyLineRunsAsTheWholeTextDoes() {
         String line = "Ada \u05E9\u05DC\u05D5\u05DD";
         Shaping shaping = new Shaping(fonts.chain("sans", line));
-        double latinFirst = shaping.line(line, false).getBounds2D().getMinX();
         assertThat(Shaping.isRightToLeft("\u05E9\u05DC\u05D5\u05DD " + line)).isTrue();
         assertThat(Shaping.isRightToLeft(line)).isFalse();
         assertThat(apart(shaping.line(line, true), shaping.line(line, false))).isGreaterThan(0.05);
-        assertThat(latinFirst).isGreaterThanOrEqualTo(-1);
     }
 
     @ParameterizedTest
@@ -158,7 +152,7 @@ class MixedTypeTest {
         Rectangle2D both = Shaping.ink(shaping.line(text, false));
         assertThat(both.getWidth()).isGreaterThan(name + 300);
         double alone = height(shaping, sign);
-        assertThat(alone).as("of the letters' size").isBetween(400.0, 900.0);
+        assertThat(alone).as("of the letters' size").isBetween(350.0, 900.0);
     }
 
     /** What no bundled font has, what a program lost, and what means something in one font only. */
@@ -184,7 +178,7 @@ class MixedTypeTest {
 
     private Font wideOf(String id, String text) {
         return fonts.chain(id, text).stream()
-                .filter(font -> font.getFontName(java.util.Locale.ROOT).equals("DejaVu Sans"))
+                .filter(font -> font.getFontName(Locale.ROOT).equals("DejaVu Sans"))
                 .findFirst()
                 .orElseThrow();
     }
@@ -200,14 +194,14 @@ class MixedTypeTest {
     /** The boxes of the single inks, from left to right; those that overlap are one. */
     private static List<Rectangle2D> inks(Shape shape) {
         List<Rectangle2D> boxes = new ArrayList<>();
-        java.awt.geom.Path2D part = new java.awt.geom.Path2D.Double();
+        Path2D part = new Path2D.Double();
         double[] p = new double[6];
         for (var path = shape.getPathIterator(null, 0.1); !path.isDone(); path.next()) {
             int kind = path.currentSegment(p);
-            if (kind == java.awt.geom.PathIterator.SEG_MOVETO) {
-                part = new java.awt.geom.Path2D.Double();
+            if (kind == PathIterator.SEG_MOVETO) {
+                part = new Path2D.Double();
                 part.moveTo(p[0], p[1]);
-            } else if (kind == java.awt.geom.PathIterator.SEG_LINETO) {
+            } else if (kind == PathIterator.SEG_LINETO) {
                 part.lineTo(p[0], p[1]);
             } else {
                 boxes.add(part.getBounds2D());
@@ -228,21 +222,21 @@ class MixedTypeTest {
 
     /** The share of the ink that only one of them has, both brought to one corner. */
     private static double apart(Shape one, Shape other) {
-        java.awt.geom.Area a = atCorner(one);
-        java.awt.geom.Area both = atCorner(one);
-        java.awt.geom.Area b = atCorner(other);
+        Area a = atCorner(one);
+        Area both = atCorner(one);
+        Area b = atCorner(other);
         a.exclusiveOr(b);
         both.add(b);
         return size(a) / size(both);
     }
 
-    private static java.awt.geom.Area atCorner(Shape shape) {
+    private static Area atCorner(Shape shape) {
         Rectangle2D ink = Shaping.ink(shape);
-        return new java.awt.geom.Area(AffineTransform.getTranslateInstance(-ink.getMinX(), -ink.getMinY())
+        return new Area(AffineTransform.getTranslateInstance(-ink.getMinX(), -ink.getMinY())
                 .createTransformedShape(shape));
     }
 
-    private static double size(java.awt.geom.Area area) {
+    private static double size(Area area) {
         double sum = 0;
         double[] p = new double[6];
         double x = 0;
@@ -251,9 +245,9 @@ class MixedTypeTest {
         double startY = 0;
         for (var path = area.getPathIterator(null, 0.1); !path.isDone(); path.next()) {
             int kind = path.currentSegment(p);
-            double nextX = kind == java.awt.geom.PathIterator.SEG_CLOSE ? startX : p[0];
-            double nextY = kind == java.awt.geom.PathIterator.SEG_CLOSE ? startY : p[1];
-            if (kind == java.awt.geom.PathIterator.SEG_MOVETO) {
+            double nextX = kind == PathIterator.SEG_CLOSE ? startX : p[0];
+            double nextY = kind == PathIterator.SEG_CLOSE ? startY : p[1];
+            if (kind == PathIterator.SEG_MOVETO) {
                 startX = nextX;
                 startY = nextY;
             } else {

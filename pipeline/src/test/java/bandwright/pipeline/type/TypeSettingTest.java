@@ -17,6 +17,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -82,6 +84,33 @@ class TypeSettingTest {
         }
     }
 
+    /** Names of any script in boxes of any shape: the ink stays in, and more room never makes type smaller. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+    void inkStaysInItsBoxAndMoreRoomNeverMakesTypeSmaller(long seed) {
+        String[] scraps = {
+            "Ada", "Grý", "Mary-Jane", "gjpqy", "Ιωάννα", "Йорик", "שלום", "آدا", "12", "♥", "\uD83D\uDC15", "(J)", "Õ\u0323f", "W"
+        };
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int i = 0; i < 12; i++) {
+            String text = random.ints(random.nextInt(1, 5), 0, scraps.length)
+                    .mapToObj(n -> scraps[n])
+                    .collect(Collectors.joining(" "));
+            Align align = Align.values()[random.nextInt(3)];
+            TextField field = field(random.nextInt(1, 4), 1000, 0, align);
+            Box box = sized(random.nextDouble(5, 150), random.nextDouble(5, 60));
+            Box larger = sized(box.width().mm() * random.nextDouble(1, 1.6), box.height().mm() * random.nextDouble(1, 1.6));
+            SetText set = set(field, text, box).orElseThrow();
+            Rectangle2D ink = Shaping.ink(set.outline().path());
+            assertThat(ink.getMinX()).as("seed %d: %s", seed, text).isGreaterThan(box.x().mm() - 0.002);
+            assertThat(ink.getMaxX()).as("seed %d: %s", seed, text).isLessThan(box.right().mm() + 0.002);
+            assertThat(ink.getMinY()).as("seed %d: %s", seed, text).isGreaterThan(box.y().mm() - 0.002);
+            assertThat(ink.getMaxY()).as("seed %d: %s", seed, text).isLessThan(box.top().mm() + 0.002);
+            Length size = set(field, text, larger).orElseThrow().size();
+            assertThat(set.size().longerThan(size)).as("seed %d: %s", seed, text).isFalse();
+        }
+    }
+
     @Test
     void linesAreAlignedByTheirInk() {
         assertThat(set(field(1, 12, 0, Align.LEFT), "Ada")
@@ -138,6 +167,10 @@ class TypeSettingTest {
         Outline cased = set(field(letters), cells[1]).orElseThrow().outline();
         Outline typed = set(field(Optional.empty()), cells[2]).orElseThrow().outline();
         assertThat(cased).isEqualTo(typed);
+    }
+
+    private static Box sized(double width, double height) {
+        return new Box(Length.mm(10), Length.mm(5), Length.mm(width), Length.mm(height));
     }
 
     private Optional<SetText> set(TextField field, String text) {
