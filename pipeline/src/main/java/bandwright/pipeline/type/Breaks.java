@@ -21,12 +21,12 @@ final class Breaks {
     record Piece(String text, boolean isSpaced) {}
 
     /** Those at which a line may end, a line break among them; not the no-break ones. */
-    private static final Pattern SPACES = Pattern.compile("[\\s\\x85\\u1680\\u2000-\\u2006\\u2008-\\u200B\\u2028\\u2029"
-            + "\\u205F\\u3000]+");
+    private static final Pattern SPACES =
+            Pattern.compile("[\\s\\x85\\u1680\\u2000-\\u2006\\u2008-\\u200B\\u2028\\u2029" + "\\u205F\\u3000]+");
 
     /** Signs that a line never begins with, not behind a space either (UAX #14: LB13). */
-    private static final String CLOSERS = "!?:;,./\u2026\u203D\u203C\u2060\uFEFF"
-            + "\u3001\u3002\u30FC\uFF01\uFF0C\uFF0E\uFF1A\uFF1B\uFF1F";
+    private static final String CLOSERS =
+            "!?:;,./\u2026\u203D\u203C\u2060\uFEFF" + "\u3001\u3002\u30FC\uFF01\uFF0C\uFF0E\uFF1A\uFF1B\uFF1F";
 
     private static final String DASHES = "-\u2010\u2013\u2014\u2026";
     private static final char JOINER = '\u200D';

@@ -96,7 +96,8 @@ final class LetterCases {
         if (first != c) {
             return Character.toString(first).toUpperCase(language) + decomposed.substring(Character.charCount(first));
         }
-        // Of two letters the first alone is large: Ss; what is no letter's case, as an apostrophe, leaves it to the next.
+        // Of two letters the first alone is large: Ss; what is no letter's case, as an apostrophe, leaves it to the
+        // next.
         int lead = capital.codePointAt(0);
         return Character.isUpperCase(lead)
                 ? Character.toString(lead)

@@ -65,7 +65,9 @@ final class Lines {
                         best[line][end] = cost;
                         cut[line][end] = start;
                     }
-                    width += start > 0 ? widths[start - 1] + (pieces.get(start - 1).isSpaced() ? space : 0) : 0;
+                    width += start > 0
+                            ? widths[start - 1] + (pieces.get(start - 1).isSpaced() ? space : 0)
+                            : 0;
                 }
             }
         }

@@ -11,7 +11,6 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -29,13 +28,20 @@ final class TypeCase {
     private static final String SIGNS = "(signs)";
 
     private static final Map<String, String> BUNDLED = Map.of(
-            "sans", LIBERATION + "Sans-Regular.ttf",
-            "sans-bold", LIBERATION + "Sans-Bold.ttf",
-            "serif", LIBERATION + "Serif-Regular.ttf",
-            "serif-italic", LIBERATION + "Serif-Italic.ttf",
-            "mono", LIBERATION + "Mono-Regular.ttf",
-            "wide", "/net/sf/jasperreports/fonts/dejavu/DejaVuSans.ttf",
-            SIGNS, "/META-INF/resources/webjars/fortawesome__fontawesome-free/6.5.1/webfonts/fa-solid-900.ttf");
+            "sans",
+            LIBERATION + "Sans-Regular.ttf",
+            "sans-bold",
+            LIBERATION + "Sans-Bold.ttf",
+            "serif",
+            LIBERATION + "Serif-Regular.ttf",
+            "serif-italic",
+            LIBERATION + "Serif-Italic.ttf",
+            "mono",
+            LIBERATION + "Mono-Regular.ttf",
+            "wide",
+            "/net/sf/jasperreports/fonts/dejavu/DejaVuSans.ttf",
+            SIGNS,
+            "/META-INF/resources/webjars/fortawesome__fontawesome-free/6.5.1/webfonts/fa-solid-900.ttf");
 
     private final List<FontFile> own;
     private final Map<String, Font> read = new HashMap<>();
@@ -82,7 +88,8 @@ final class TypeCase {
         return heights.computeIfAbsent(id + "\n" + letter, key -> {
             Font font = font(id);
             return font.canDisplay(letter.codePointAt(0))
-                    ? -Shaping.ink(new Shaping(List.of(font)).line(letter, false)).getMinY()
+                    ? -Shaping.ink(new Shaping(List.of(font)).line(letter, false))
+                            .getMinY()
                     : 0;
         });
     }

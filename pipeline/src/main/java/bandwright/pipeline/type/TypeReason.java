@@ -51,7 +51,8 @@ public sealed interface TypeReason extends Reason {
 
         @Override
         public String message() {
-            String name = Optional.ofNullable(Character.getName(codePoint)).orElse(String.format(Locale.ROOT, "U+%04X", codePoint));
+            String name = Optional.ofNullable(Character.getName(codePoint))
+                    .orElse(String.format(Locale.ROOT, "U+%04X", codePoint));
             return Words.say("held.glyph-missing.message", Character.toString(codePoint), name, text);
         }
 

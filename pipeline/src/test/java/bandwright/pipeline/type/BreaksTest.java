@@ -12,9 +12,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BreaksTest {
     @ParameterizedTest
     @CsvSource({
-        "Ada Fell, Ada |Fell", "Mary-Jane Fell, Mary-|Jane |Fell", "10/12/2024 and/or, 10/12/2024 |and/or",
-        "C'est l'été !, C'est |l'été !", "\u00AB Ada \u00BB, \u00AB Ada \u00BB", "A.B. Fell, A.B. |Fell",
-        "Ada\u00A0Fell Pell, Ada\u00A0Fell |Pell", "Ada\u2014Bob, Ada|\u2014|Bob", "1998-2024, 1998-2024",
+        "Ada Fell, Ada |Fell",
+        "Mary-Jane Fell, Mary-|Jane |Fell",
+        "10/12/2024 and/or, 10/12/2024 |and/or",
+        "C'est l'été !, C'est |l'été !",
+        "\u00AB Ada \u00BB, \u00AB Ada \u00BB",
+        "A.B. Fell, A.B. |Fell",
+        "Ada\u00A0Fell Pell, Ada\u00A0Fell |Pell",
+        "Ada\u2014Bob, Ada|\u2014|Bob",
+        "1998-2024, 1998-2024",
         "\u0E2A\u0E27\u0E31\u0E2A\u0E14\u0E35\u0E04\u0E23\u0E31\u0E1A, "
                 + "\u0E2A\u0E27\u0E31\u0E2A\u0E14\u0E35|\u0E04\u0E23\u0E31\u0E1A",
         "\uD83D\uDE00\uD83D\uDC15, \uD83D\uDE00|\uD83D\uDC15",

@@ -3,23 +3,23 @@ package bandwright.pipeline.type;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.awt.geom.Path2D;
-import java.awt.geom.PathIterator;
-import java.awt.geom.Area;
-import java.util.stream.IntStream;
-import java.util.Arrays;
-import java.util.Locale;
 import java.awt.Font;
 import java.awt.Shape;
 import java.awt.font.FontRenderContext;
 import java.awt.font.GlyphVector;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Area;
+import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
 import java.text.Bidi;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -40,7 +40,8 @@ class MixedTypeTest {
         Font wide = wideOf(id, "xx");
         Font wideForCapitals = wideOf(id, "XX");
         assertThat(height(wide, "x")).isCloseTo(height(fonts.chain(id, "x").get(0), "x"), within(1.5));
-        assertThat(height(wideForCapitals, "H")).isCloseTo(height(fonts.chain(id, "H").get(0), "H"), within(1.5));
+        assertThat(height(wideForCapitals, "H"))
+                .isCloseTo(height(fonts.chain(id, "H").get(0), "H"), within(1.5));
     }
 
     @Test
@@ -51,7 +52,9 @@ class MixedTypeTest {
         assertThat(inks).hasSize(2);
         assertThat(inks.get(1).getHeight()).isCloseTo(inks.get(0).getHeight(), within(18.0));
         double unmatched = height(fonts.chain("wide", "x").get(0), "\u0585");
-        assertThat(unmatched).as("and it would be seen").isGreaterThan(height(fonts.chain("serif", "x").get(0), "o") + 60);
+        assertThat(unmatched)
+                .as("and it would be seen")
+                .isGreaterThan(height(fonts.chain("serif", "x").get(0), "o") + 60);
     }
 
     /** A mark that the wanted font lacks takes its letter with it, so that it stands over it. */
@@ -67,8 +70,7 @@ class MixedTypeTest {
 
     private int lackingMark(Font sans) {
         Font wide = wideOf("sans", "x");
-        return IntStream.concat(
-                        IntStream.range(0x300, 0x370), IntStream.range(0x1DC0, 0x20F1))
+        return IntStream.concat(IntStream.range(0x300, 0x370), IntStream.range(0x1DC0, 0x20F1))
                 .filter(c -> Character.getType(c) == Character.NON_SPACING_MARK)
                 .filter(c -> !sans.canDisplay(c) && wide.canDisplay(c))
                 .findFirst()
@@ -79,8 +81,15 @@ class MixedTypeTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "\u05D0\u05D1\u05D2", "ab \u05D0\u05D1", "\u05D0\u05D1 ab", "\u05D0\u05D1 12 \u05D2", "a (\u05D0\u05D1) b",
-                "\u05D0\u05D1 (ab) \u05D2", "12 \u05D0\u05D1", "\u05D0-12", "ab \u05D0\u05D1 12 \u05D2\u05D3 cd"
+                "\u05D0\u05D1\u05D2",
+                "ab \u05D0\u05D1",
+                "\u05D0\u05D1 ab",
+                "\u05D0\u05D1 12 \u05D2",
+                "a (\u05D0\u05D1) b",
+                "\u05D0\u05D1 (ab) \u05D2",
+                "12 \u05D0\u05D1",
+                "\u05D0-12",
+                "ab \u05D0\u05D1 12 \u05D2\u05D3 cd"
             })
     void hebrewStandsInTheOrderThatTheJdksReferenceGives(String text) {
         Font font = fonts.chain("wide", text).get(0);
@@ -141,8 +150,21 @@ class MixedTypeTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "\u2665", "\u2764", "\u2764\uFE0F", "\u2605", "\u266A", "\u2693", "\u2615", "\uD83D\uDE00", "\uD83C\uDF81",
-                "\uD83C\uDF82", "\uD83D\uDC1F", "\uD83D\uDC15", "\uD83D\uDC99", "\u2B50", "\uD83D\uDC4D"
+                "\u2665",
+                "\u2764",
+                "\u2764\uFE0F",
+                "\u2605",
+                "\u266A",
+                "\u2693",
+                "\u2615",
+                "\uD83D\uDE00",
+                "\uD83C\uDF81",
+                "\uD83C\uDF82",
+                "\uD83D\uDC1F",
+                "\uD83D\uDC15",
+                "\uD83D\uDC99",
+                "\u2B50",
+                "\uD83D\uDC4D"
             })
     void heartsStarsNotesAndCommonEmojiAreSet(String sign) {
         String text = "Ada " + sign;
@@ -158,14 +180,18 @@ class MixedTypeTest {
     /** What no bundled font has, what a program lost, and what means something in one font only. */
     @ParameterizedTest
     @CsvSource({
-        "\u2728, 2728, SPARKLES", "\uD83C\uDF40, 1F340, FOUR LEAF CLOVER", "\uFFFD, FFFD, REPLACEMENT CHARACTER",
-        "\uF004, F004, PRIVATE USE AREA F004", "\u0E01, E01, THAI CHARACTER KO KAI"
+        "\u2728, 2728, SPARKLES",
+        "\uD83C\uDF40, 1F340, FOUR LEAF CLOVER",
+        "\uFFFD, FFFD, REPLACEMENT CHARACTER",
+        "\uF004, F004, PRIVATE USE AREA F004",
+        "\u0E01, E01, THAI CHARACTER KO KAI"
     })
     void othersAreHeldWithTheSignAndItsName(String sign, String code, String name) {
         String text = "Ada " + sign;
         OptionalInt missing = new Shaping(fonts.chain("sans", text)).missing(text);
         assertThat(missing).hasValue(Integer.parseInt(code, 16));
-        assertThat(new TypeReason.GlyphMissing(text, missing.getAsInt()).message()).contains(sign, name);
+        assertThat(new TypeReason.GlyphMissing(text, missing.getAsInt()).message())
+                .contains(sign, name);
     }
 
     /** A sign that asks for its drawing in colour, as telephones write it, is the plain one. */

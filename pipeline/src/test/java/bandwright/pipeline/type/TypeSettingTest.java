@@ -89,7 +89,20 @@ class TypeSettingTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
     void inkStaysInItsBoxAndMoreRoomNeverMakesTypeSmaller(long seed) {
         String[] scraps = {
-            "Ada", "Grý", "Mary-Jane", "gjpqy", "Ιωάννα", "Йорик", "שלום", "آدا", "12", "♥", "\uD83D\uDC15", "(J)", "Õ\u0323f", "W"
+            "Ada",
+            "Grý",
+            "Mary-Jane",
+            "gjpqy",
+            "Ιωάννα",
+            "Йорик",
+            "שלום",
+            "آدا",
+            "12",
+            "♥",
+            "\uD83D\uDC15",
+            "(J)",
+            "Õ\u0323f",
+            "W"
         };
         SplittableRandom random = new SplittableRandom(seed);
         for (int i = 0; i < 12; i++) {
@@ -99,15 +112,26 @@ class TypeSettingTest {
             Align align = Align.values()[random.nextInt(3)];
             TextField field = field(random.nextInt(1, 4), 1000, 0, align);
             Box box = sized(random.nextDouble(5, 150), random.nextDouble(5, 60));
-            Box larger = sized(box.width().mm() * random.nextDouble(1, 1.6), box.height().mm() * random.nextDouble(1, 1.6));
+            Box larger = sized(
+                    box.width().mm() * random.nextDouble(1, 1.6), box.height().mm() * random.nextDouble(1, 1.6));
             SetText set = set(field, text, box).orElseThrow();
             Rectangle2D ink = Shaping.ink(set.outline().path());
-            assertThat(ink.getMinX()).as("seed %d: %s", seed, text).isGreaterThan(box.x().mm() - 0.002);
-            assertThat(ink.getMaxX()).as("seed %d: %s", seed, text).isLessThan(box.right().mm() + 0.002);
-            assertThat(ink.getMinY()).as("seed %d: %s", seed, text).isGreaterThan(box.y().mm() - 0.002);
-            assertThat(ink.getMaxY()).as("seed %d: %s", seed, text).isLessThan(box.top().mm() + 0.002);
+            assertThat(ink.getMinX())
+                    .as("seed %d: %s", seed, text)
+                    .isGreaterThan(box.x().mm() - 0.002);
+            assertThat(ink.getMaxX())
+                    .as("seed %d: %s", seed, text)
+                    .isLessThan(box.right().mm() + 0.002);
+            assertThat(ink.getMinY())
+                    .as("seed %d: %s", seed, text)
+                    .isGreaterThan(box.y().mm() - 0.002);
+            assertThat(ink.getMaxY())
+                    .as("seed %d: %s", seed, text)
+                    .isLessThan(box.top().mm() + 0.002);
             Length size = set(field, text, larger).orElseThrow().size();
-            assertThat(set.size().longerThan(size)).as("seed %d: %s", seed, text).isFalse();
+            assertThat(set.size().longerThan(size))
+                    .as("seed %d: %s", seed, text)
+                    .isFalse();
         }
     }
 
