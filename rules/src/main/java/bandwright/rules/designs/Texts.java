@@ -65,10 +65,14 @@ public record Texts(List<TextField> list) {
 
     /** As BCP 47 writes languages: tr, nl, el. */
     private static Locale language(Row row) {
+        String tag = row.text("language");
+        if (tag.isEmpty()) {
+            return Locale.ROOT;
+        }
         try {
-            return new Locale.Builder().setLanguageTag(row.text("language")).build();
+            return new Locale.Builder().setLanguageTag(tag).build();
         } catch (IllformedLocaleException e) {
-            row.fault("language", "language", row.text("language"));
+            row.fault("language", "language", tag);
             return Locale.ROOT;
         }
     }
