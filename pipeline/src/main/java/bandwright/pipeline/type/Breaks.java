@@ -151,7 +151,8 @@ final class Breaks {
         UnicodeScript script = UnicodeScript.of(c);
         return (Character.isLetter(c) || Character.getType(c) == Character.NON_SPACING_MARK)
                 && script != UnicodeScript.HEBREW
-                && !UNSPACED.contains(script);
+                && !UNSPACED.contains(script)
+                && !isEastAsianSign(c);
     }
 
     private static boolean isLetterOrDigit(int c) {
@@ -170,8 +171,12 @@ final class Breaks {
 
     /** Characters of scripts that are written without spaces, and their points and brackets. */
     private static boolean isUnspaced(int c) {
-        return UNSPACED.contains(UnicodeScript.of(c))
-                || Character.UnicodeBlock.of(c) == Character.UnicodeBlock.CJK_SYMBOLS_AND_PUNCTUATION;
+        return UNSPACED.contains(UnicodeScript.of(c)) || isEastAsianSign(c);
+    }
+
+    /** The block of points and brackets, and the mark that makes a vowel long. */
+    private static boolean isEastAsianSign(int c) {
+        return (c >= 0x3000 && c <= 0x303F) || c == 0x30FC;
     }
 
     private static boolean isBoundary(Locale language, String word, int at) {

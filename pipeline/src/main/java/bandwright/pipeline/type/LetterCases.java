@@ -80,8 +80,7 @@ final class LetterCases {
 
     /** Before a word's first letter, as the turned comma of Hawaiian names; a digit is none: 3rd stays as it is. */
     private static boolean isCaseless(int c) {
-        return Character.UnicodeBlock.of(c) == Character.UnicodeBlock.SPACING_MODIFIER_LETTERS
-                && !Character.isLowerCase(c);
+        return c >= 0x2B0 && c <= 0x2FF && Character.isLetter(c) && !Character.isLowerCase(c);
     }
 
     private static String title(int c, Locale language) {
