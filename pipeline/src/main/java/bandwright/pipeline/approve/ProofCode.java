@@ -30,7 +30,11 @@ public record ProofCode(String text) {
     /** Steps of a curve are rounded to that part of a millimetre: nobody sees less. */
     private static final double STEPS_A_MM = 20;
 
-    /** @param row the pieces of one row */
+    /**
+     * The code of a row.
+     *
+     * @param row its pieces
+     */
     public static ProofCode of(List<Unit> row) {
         MessageDigest digest = sha256();
         for (Unit unit : row) {
@@ -109,7 +113,7 @@ public record ProofCode(String text) {
     private static String written(byte[] hash) {
         long bits = 0;
         for (int i = 0; i < 4; i++) {
-            bits = bits << 8 | (hash[i] & 0xFF);
+            bits = (bits << 8) | (hash[i] & 0xFF);
         }
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < LENGTH; i++) {

@@ -81,7 +81,7 @@ public final class ToPrinter {
 
     /** The inks of one colour, each 0 to 255. */
     public ByteBuffer inks(Rgb colour) {
-        return ByteBuffer.wrap(inks(new int[] {colour.red() << 16 | colour.green() << 8 | colour.blue()}))
+        return ByteBuffer.wrap(inks(new int[] {(colour.red() << 16) | (colour.green() << 8) | colour.blue()}))
                 .asReadOnlyBuffer();
     }
 }

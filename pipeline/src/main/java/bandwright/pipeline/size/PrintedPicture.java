@@ -40,7 +40,6 @@ record PrintedPicture(
      */
     record PlacedPicture(ArtworkFile artwork, Box box, PictureFit fit) {}
 
-
     /** The letters of a design's field. */
     record Lettering(String field, Layer.Type type) {}
 

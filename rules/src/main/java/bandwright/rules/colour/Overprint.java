@@ -57,7 +57,7 @@ public final class Overprint {
     }
 
     private int forecast(int printed) {
-        return 0xFF00_0000 | red[printed >> 16 & 255] << 16 | green[printed >> 8 & 255] << 8 | blue[printed & 255];
+        return 0xFF00_0000 | (red[printed >> 16 & 255] << 16) | (green[printed >> 8 & 255] << 8) | blue[printed & 255];
     }
 
     /** As it will look, in Lab, before it is rounded to what a screen can show. */
@@ -88,8 +88,8 @@ public final class Overprint {
             return argb;
         }
         return 0xFF00_0000
-                | mixed(argb >> 16 & 255, under >> 16 & 255, alpha) << 16
-                | mixed(argb >> 8 & 255, under >> 8 & 255, alpha) << 8
+                | (mixed(argb >> 16 & 255, under >> 16 & 255, alpha) << 16)
+                | (mixed(argb >> 8 & 255, under >> 8 & 255, alpha) << 8)
                 | mixed(argb & 255, under & 255, alpha);
     }
 

@@ -37,7 +37,7 @@ record Palette(List<Tint> inked, double bareMm2) {
         private final List<Tint> inked = new ArrayList<>();
         private double bareMm2;
 
-        private final int[] counts = new int[1 << 3 * BITS];
+        private final int[] counts = new int[1 << (3 * BITS)];
         private final int[] reds = new int[counts.length];
         private final int[] greens = new int[counts.length];
         private final int[] blues = new int[counts.length];
@@ -68,7 +68,7 @@ record Palette(List<Tint> inked, double bareMm2) {
             int red = rgb >> 16 & 255;
             int green = rgb >> 8 & 255;
             int blue = rgb & 255;
-            int like = red >> 8 - BITS << 2 * BITS | green >> 8 - BITS << BITS | blue >> 8 - BITS;
+            int like = ((red >> (8 - BITS)) << (2 * BITS)) | ((green >> (8 - BITS)) << BITS) | (blue >> (8 - BITS));
             counts[like]++;
             reds[like] += red;
             greens[like] += green;

@@ -148,7 +148,7 @@ record CupView(Body body, FlatPicture picture, Rgb base, Optional<Rgb> handle, R
     }
 
     private static int value(Rgb colour) {
-        return colour.red() << 16 | colour.green() << 8 | colour.blue();
+        return (colour.red() << 16) | (colour.green() << 8) | colour.blue();
     }
 
     private void edges(Graphics2D g, double pixel) {

@@ -70,7 +70,7 @@ record FlatView(Blank blank, Form.Flat form, FlatPicture picture, Rgb base) {
                         y,
                         isPrinted
                                 ? picture.at(u - side, v - above)
-                                : base.red() << 16 | base.green() << 8 | base.blue());
+                                : (base.red() << 16) | (base.green() << 8) | base.blue());
             }
         }
         return face;

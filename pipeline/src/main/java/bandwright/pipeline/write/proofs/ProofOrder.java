@@ -71,7 +71,7 @@ public record ProofOrder(String file, String site, String order, List<Unit> unit
 
     /** The codes of the rows whose buyers are asked, by the ids of their units. */
     static Map<String, String> codes(Run run) {
-        Map<Row, List<Unit>> rows = new IdentityHashMap<>();
+        IdentityHashMap<Row, List<Unit>> rows = new IdentityHashMap<>();
         List<Unit> all = new ArrayList<>(run.units());
         all.addAll(run.waiting());
         for (Unit unit : all) {
