@@ -14,7 +14,11 @@ import javax.imageio.ImageIO;
 public final class PaintedPng {
     private PaintedPng() {}
 
-    /** @param argb the pixel of a column and a row, counted from the upper left: 0xAARRGGBB */
+    /**
+     * Paints it and writes it down.
+     *
+     * @param argb the pixel of a column and a row, counted from the upper left: 0xAARRGGBB
+     */
     public static ArtworkFile of(Path folder, String name, int width, int height, IntBinaryOperator argb) {
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
         for (int y = 0; y < height; y++) {

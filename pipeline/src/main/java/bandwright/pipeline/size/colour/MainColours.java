@@ -63,7 +63,7 @@ record MainColours(List<Tint> tints) {
     }
 
     private static int key(Rgb colour) {
-        return colour.red() >> LOWER_BITS << 6 | colour.green() >> LOWER_BITS << 3 | colour.blue() >> LOWER_BITS;
+        return (colour.red() >> LOWER_BITS << 6) | (colour.green() >> LOWER_BITS << 3) | (colour.blue() >> LOWER_BITS);
     }
 
     Optional<Lost> lost(Overprint onBase) {
