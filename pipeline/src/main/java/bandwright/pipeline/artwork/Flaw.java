@@ -22,7 +22,26 @@ public enum Flaw {
     INTERLACED,
     /** Arithmetic, lossless, 12-bit or two-component JPEG: PDF can't carry it. */
     RARE_JPEG,
-    UNKNOWN_KIND;
+    UNKNOWN_KIND,
+    /** Vector artwork without a width or height, or hardly any. */
+    NO_SIZE,
+    /** More parts, operators or unpacked bytes than a printed picture needs. */
+    TOO_COMPLEX,
+    /** SVG that defines words of its own. */
+    ENTITIES,
+    /** Refers to something outside its file. */
+    LINKS,
+    /** SVG with what the library can't draw: blend modes, web content, inner pictures of other kinds. */
+    BLENDING,
+    /** SVG letters in a font that isn't bundled. */
+    LETTERS,
+    /** An encrypted PDF. */
+    LOCKED,
+    NO_PAGES,
+    /** A PDF that doesn't bring its fonts. */
+    FONTS,
+    /** A PDF with layers that are switched off. */
+    LAYERS;
 
     /** What is wrong with it: the end of a sentence that begins with the file's name. */
     public String message() {

@@ -55,6 +55,7 @@ enum PictureKind {
         if (head.contains("%PDF-")) {
             return Optional.of(PDF);
         }
-        return head.contains("<svg") ? Optional.of(SVG) : Optional.empty();
+        boolean isPacked = head.startsWith("\u001F\u008B"); // a .svgz, or else damaged: no other kind is packed so
+        return isPacked || head.contains("<svg") ? Optional.of(SVG) : Optional.empty();
     }
 }

@@ -1,5 +1,6 @@
 package bandwright.pipeline.artwork;
 
+import bandwright.pipeline.artwork.vector.VectorSize;
 import bandwright.pipeline.limits.Limits;
 import java.io.EOFException;
 import java.io.IOException;
@@ -44,8 +45,9 @@ final class Probe {
             return switch (kind.get()) {
                 case JPEG -> jpeg(bytes);
                 case PNG -> png(bytes);
-                case GIF, TIFF, WEBP, PDF, SVG ->
-                    new Found.NotYet(name, kind.get().word());
+                case SVG -> vector(bytes, ArtworkFile.Kind.SVG);
+                case PDF -> vector(bytes, ArtworkFile.Kind.PDF);
+                case GIF, TIFF, WEBP -> new Found.NotYet(name, kind.get().word());
             };
         }
     }
@@ -71,6 +73,11 @@ final class Probe {
         }
         PngPixels.require(bytes, header);
         return picture(bytes, ArtworkFile.Kind.PNG, header.width(), header.height(), header.orientation());
+    }
+
+    private Found vector(PictureBytes bytes, ArtworkFile.Kind kind) throws IOException {
+        VectorSize size = VectorSize.read(kind, path);
+        return picture(bytes, kind, size.width(), size.height(), Orientation.TOP_LEFT);
     }
 
     private static void requireSize(int width, int height) throws RefusedPicture {

@@ -1,6 +1,7 @@
 package bandwright.pipeline.pixels;
 
 import bandwright.pipeline.artwork.ArtworkFile;
+import bandwright.pipeline.artwork.vector.VectorArtwork;
 import bandwright.rules.words.Words;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -23,6 +24,9 @@ final class Decoding {
      */
     static BufferedImage stored(ArtworkFile artwork, int step) throws IOException {
         try {
+            if (artwork.kind().isVector()) {
+                return drawn(artwork, step);
+            }
             if (artwork.kind() == ArtworkFile.Kind.PNG) {
                 Optional<BufferedImage> sampled = SampledPng.find(artwork.path(), step);
                 if (sampled.isPresent()) {
@@ -33,6 +37,13 @@ final class Decoding {
         } catch (RuntimeException e) {
             // A stranger's bytes in a decoder: whatever it throws, the file is what can't be read.
             throw new IOException(Words.say("artwork.unreadable-late", artwork.name()), e);
+        }
+    }
+
+    /** Vector artwork has no samples: it is drawn with as many pixels as are asked for. */
+    private static BufferedImage drawn(ArtworkFile artwork, int step) throws IOException {
+        try (VectorArtwork vector = VectorArtwork.open(artwork)) {
+            return vector.pixels((artwork.pixelWidth() + step - 1) / step, (artwork.pixelHeight() + step - 1) / step);
         }
     }
 

@@ -41,6 +41,9 @@ public final class StoredPixels {
      * @param step so many pixels each way become one, their mean
      */
     public static StoredPixels read(ArtworkFile artwork, int step) throws IOException {
+        if (artwork.kind().isVector()) {
+            return sampled(artwork, step); // drawn at that size, with smooth edges
+        }
         int skip = skip(artwork, step);
         return sampled(artwork, skip).averaged(Math.max(1, step / skip));
     }

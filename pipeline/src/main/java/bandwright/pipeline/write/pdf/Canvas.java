@@ -19,6 +19,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.graphics.PDXObject;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
 
 /**
  * What is drawn on a page or in a form: lengths in, content operators (ISO 32000-1, annex A) in points out, rounded to
@@ -96,6 +97,16 @@ public final class Canvas {
         return operator("sc");
     }
 
+    /** What is inked from here on covers what lies under it by that share. */
+    public Canvas opacity(double share) {
+        PDExtendedGraphicsState state = new PDExtendedGraphicsState();
+        state.setNonStrokingAlphaConstant(Math.round(share * 1000) / 1000f);
+        String name = "Opacity" + Math.round(share * 1000);
+        resources.put(COSName.getPDFName(name), state);
+        out.append('/').append(name);
+        return operator(" gs");
+    }
+
     /** Ink of that darkness, 0 white to 1 black, for type and lines. */
     public Canvas black(double darkness) {
         return factor(1 - darkness).operator("g");
@@ -113,6 +124,11 @@ public final class Canvas {
     /** Letters, filled where their outline winds. */
     public Canvas fill(Outline letters) {
         return path(letters).operator("f");
+    }
+
+    /** A shape, filled where its outline winds an odd number of times. */
+    public Canvas fillEvenOdd(Outline shape) {
+        return path(shape).operator("f*");
     }
 
     /** A line of that width along an outline. */

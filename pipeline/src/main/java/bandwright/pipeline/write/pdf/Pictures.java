@@ -2,6 +2,8 @@ package bandwright.pipeline.write.pdf;
 
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.pixels.ToPrinter;
+import bandwright.pipeline.artwork.vector.InkedShape;
+import bandwright.pipeline.artwork.vector.VectorArtwork;
 import bandwright.pipeline.write.pdf.PreparedPicture.Packing;
 import bandwright.pipeline.write.pdf.PreparedPicture.Plane;
 import bandwright.rules.paper.PrinterProfile;
@@ -10,6 +12,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.ByteBuffer;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -21,6 +25,7 @@ import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.graphics.PDXObject;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 
 /**
@@ -38,6 +43,7 @@ public final class Pictures {
     private final Optional<ToPrinter> inks;
     private final PictureColourSpaces colours;
     private final Map<Integer, PDImageXObject> stored = new TreeMap<>();
+    private final Map<Path, PDFormXObject> forms = new TreeMap<>();
 
     /**
      * A document without pictures so far.
@@ -54,7 +60,25 @@ public final class Pictures {
 
     /** The picture as this document has it, drawn in the unit square; the same object every time. */
     public PDXObject of(ArtworkFile artwork) throws IOException {
-        return stored(prepared.get(artwork, printer));
+        return artwork.kind().isVector() ? form(artwork) : stored(prepared.get(artwork, printer));
+    }
+
+    private PDFormXObject form(ArtworkFile artwork) throws IOException {
+        Path first = prepared.first(artwork);
+        PDFormXObject known = forms.get(first);
+        if (known != null) {
+            return known;
+        }
+        try (VectorArtwork vector = VectorArtwork.open(artwork)) {
+            PDFormXObject form = vector.form(document, colours.srgb());
+            forms.put(first, form);
+            return form;
+        }
+    }
+
+    /** Its shapes, if it can be bent as outlines. */
+    public Optional<List<InkedShape>> shapes(ArtworkFile artwork) throws IOException {
+        return prepared.shapes(artwork);
     }
 
     /** A picture that is bent for a cone. */

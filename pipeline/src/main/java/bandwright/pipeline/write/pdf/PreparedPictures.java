@@ -2,6 +2,8 @@ package bandwright.pipeline.write.pdf;
 
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.rules.paper.PrinterProfile;
+import bandwright.pipeline.artwork.vector.InkedShape;
+import bandwright.pipeline.artwork.vector.VectorArtwork;
 import bandwright.rules.words.Words;
 import java.io.IOException;
 import java.io.InterruptedIOException;
@@ -13,6 +15,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -31,6 +34,8 @@ public final class PreparedPictures {
     private final Map<Inked<Path>, FutureTask<PreparedPicture>> byPath = new HashMap<>();
     private final Map<Inked<Long>, List<Path>> bySize = new HashMap<>();
     private final Map<Inked<Bending>, FutureTask<PreparedPicture>> bent = new HashMap<>();
+    private final Map<Path, Optional<List<InkedShape>>> shapes = new TreeMap<>();
+    private final Map<Path, Path> vectors = new TreeMap<>();
     private int numbers;
 
     /** Something for one printer; without a profile as its file has it. */
@@ -65,6 +70,41 @@ public final class PreparedPictures {
         } finally {
             pool.shutdownNow();
         }
+    }
+
+    /**
+     * The shapes of vector artwork, to be bent one by one; empty where only pixels can be bent: of a photograph, and of a
+     * drawing with gradients, pictures, masks or blended layers.
+     */
+    public synchronized Optional<List<InkedShape>> shapes(ArtworkFile artwork) throws IOException {
+        if (!artwork.kind().isVector()) {
+            return Optional.empty();
+        }
+        Path path = first(artwork);
+        Optional<List<InkedShape>> known = shapes.get(path);
+        if (known == null) {
+            try (VectorArtwork vector = VectorArtwork.open(artwork)) {
+                known = vector.shapes();
+            }
+            shapes.put(path, known);
+        }
+        return known;
+    }
+
+    /** The first vector artwork that has the same bytes. */
+    synchronized Path first(ArtworkFile artwork) throws IOException {
+        Path known = vectors.get(artwork.path());
+        if (known != null) {
+            return known;
+        }
+        for (Path other : List.copyOf(vectors.values())) {
+            if (Files.mismatch(other, artwork.path()) < 0) {
+                vectors.put(artwork.path(), other);
+                return other;
+            }
+        }
+        vectors.put(artwork.path(), artwork.path());
+        return artwork.path();
     }
 
     PreparedPicture get(ArtworkFile artwork, Optional<PrinterProfile> printer) throws IOException {
@@ -125,7 +165,8 @@ public final class PreparedPictures {
         return switch (artwork.kind()) {
             case JPEG -> JpegPicture.of(artwork, number);
             case PNG -> PngPicture.of(artwork, number, scratch);
-            case TIFF, WEBP, GIF, SVG, PDF -> throw new IOException(artwork.name()); // the shelf gives none so far
+            case TIFF, WEBP, GIF -> throw new IOException(artwork.name()); // the shelf gives none so far
+            case SVG, PDF -> throw new IllegalArgumentException(artwork.name()); // a form of its document, not pixels
         };
     }
 }

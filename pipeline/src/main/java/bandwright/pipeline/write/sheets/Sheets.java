@@ -12,8 +12,11 @@ import bandwright.pipeline.write.pdf.Bending;
 import bandwright.pipeline.write.pdf.PreparedPictures;
 import bandwright.rules.Rulebook;
 import bandwright.rules.Shop;
+import bandwright.rules.blanks.Sector;
+import java.io.IOException;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** The printer's files: every transfer at true size and mirrored once, with its label and the marks in the waste. */
@@ -33,7 +36,7 @@ public final class Sheets implements Output {
     public List<OutFile> files(Run run, Rulebook rules) {
         return SheetFiles.of(run.tiled()).files().stream()
                 .map(file -> new OutFile(file.name(), out -> {
-                    Needed needed = Needed.of(file, rules.shop());
+                    Needed needed = Needed.of(file, rules.shop(), prepared);
                     prepared.ahead(
                             needed.artworks(),
                             needed.bendings(),
@@ -45,24 +48,32 @@ public final class Sheets implements Output {
 
     /** The pictures of a file, each once. */
     private record Needed(Set<ArtworkFile> artworks, Set<Bending> bendings) {
-        static Needed of(SheetFile file, Shop shop) {
+        static Needed of(SheetFile file, Shop shop, PreparedPictures prepared) throws IOException {
             Needed needed = new Needed(new LinkedHashSet<>(), new LinkedHashSet<>());
-            file.sheets().stream()
+            List<Transfer> transfers = file.sheets().stream()
                     .flatMap(sheet -> sheet.placed().stream())
                     .map(placed -> placed.unit().transfer())
                     .distinct()
-                    .forEach(transfer -> needed.add(transfer, shop));
+                    .toList();
+            for (Transfer transfer : transfers) {
+                for (Layer layer : transfer.layers()) {
+                    if (layer instanceof Layer.Picture picture) {
+                        needed.add(picture, transfer.sector(), shop, prepared);
+                    }
+                }
+            }
             return needed;
         }
 
-        private void add(Transfer transfer, Shop shop) {
-            for (Layer layer : transfer.layers()) {
-                if (layer instanceof Layer.Picture picture) {
-                    transfer.sector()
-                            .ifPresentOrElse(
-                                    sector -> bendings.add(Bending.of(picture, sector, shop.warpPpi())),
-                                    () -> artworks.add(picture.artwork()));
+        /** Straight vector artwork needs no preparing, nor does what is bent as outlines. */
+        private void add(Layer.Picture picture, Optional<Sector> sector, Shop shop, PreparedPictures prepared)
+                throws IOException {
+            if (sector.isEmpty()) {
+                if (!picture.artwork().kind().isVector()) {
+                    artworks.add(picture.artwork());
                 }
+            } else if (prepared.shapes(picture.artwork()).isEmpty()) {
+                bendings.add(Bending.of(picture, sector.get(), shop.warpPpi()));
             }
         }
     }

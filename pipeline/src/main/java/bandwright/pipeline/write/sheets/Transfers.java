@@ -1,10 +1,12 @@
 package bandwright.pipeline.write.sheets;
 
+import bandwright.pipeline.artwork.vector.InkedShape;
 import bandwright.pipeline.size.Layer;
 import bandwright.pipeline.size.Transfer;
 import bandwright.pipeline.tile.Placed;
 import bandwright.pipeline.write.pdf.Bending;
 import bandwright.pipeline.write.pdf.Bent;
+import bandwright.pipeline.write.pdf.BentShapes;
 import bandwright.pipeline.write.pdf.Canvas;
 import bandwright.pipeline.write.pdf.Pictures;
 import bandwright.pipeline.write.pdf.PreparedPictures;
@@ -13,6 +15,7 @@ import bandwright.rules.paper.PrinterProfile;
 import bandwright.rules.units.Box;
 import java.io.IOException;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -91,6 +94,13 @@ final class Transfers {
     private void draw(Canvas canvas, Layer.Picture picture, Optional<Sector> sector, String name) throws IOException {
         canvas.save();
         if (sector.isPresent()) {
+            Optional<List<InkedShape>> shapes = pictures.shapes(picture.artwork());
+            if (shapes.isPresent()) {
+                clip(canvas, picture.place().shared(picture.clip()), sector);
+                BentShapes.draw(canvas, shapes.get(), picture.place(), sector.get(), pictures);
+                canvas.restore();
+                return;
+            }
             Bending bending = Bending.of(picture, sector.get(), warpPpi);
             clip(canvas, bending.shown(), sector);
             canvas.stretchTo(bending.box()).draw(name, pictures.of(bending)).restore();

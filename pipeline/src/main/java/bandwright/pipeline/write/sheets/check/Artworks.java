@@ -1,5 +1,7 @@
 package bandwright.pipeline.write.sheets.check;
 
+import bandwright.pipeline.artwork.ArtworkFile;
+import bandwright.pipeline.pixels.Sight;
 import bandwright.pipeline.size.Layer;
 import java.awt.AlphaComposite;
 import java.awt.Graphics2D;
@@ -30,7 +32,9 @@ final class Artworks {
         Map<Integer, Optional<BufferedImage>> bySize = unpacked.computeIfAbsent(path, p -> new TreeMap<>());
         Optional<BufferedImage> known = bySize.get(step);
         if (known == null) {
-            known = read(path).map(image -> averaged(colours(image), step));
+            known = picture.artwork().kind().isVector()
+                    ? drawn(picture.artwork(), step)
+                    : read(path).map(image -> averaged(colours(image), step));
             bySize.put(step, known);
         }
         return known;
@@ -42,6 +46,17 @@ final class Artworks {
         double down =
                 picture.artwork().shownHeight() / (picture.place().height().mm() * density);
         return (int) Math.max(1, Math.min(across, down));
+    }
+
+    private static Optional<BufferedImage> drawn(ArtworkFile artwork, int step) {
+        try {
+            Sight sight = Sight.read(artwork, step);
+            BufferedImage image = new BufferedImage(sight.width(), sight.height(), BufferedImage.TYPE_INT_ARGB);
+            image.getRaster().setDataElements(0, 0, sight.width(), sight.height(), sight.argb());
+            return Optional.of(image);
+        } catch (IOException e) {
+            return Optional.empty();
+        }
     }
 
     private static Optional<BufferedImage> read(Path path) throws IOException {

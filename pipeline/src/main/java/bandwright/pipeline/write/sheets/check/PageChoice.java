@@ -21,6 +21,9 @@ final class PageChoice {
     /** Above that a page would not fit into the memory of a small machine; its boxes are compared all the same. [J] */
     private static final long MOST_PIXELS = 60_000_000;
 
+    /** Vector artwork is drawn at the page's own density; that takes about as long as so many pixels. [J] */
+    private static final long DRAWN_PIXELS = 1_000_000;
+
     private PageChoice() {}
 
     static Optional<Integer> find(List<Sheet> sheets) {
@@ -54,10 +57,14 @@ final class PageChoice {
             for (Layer layer : placed.unit().transfer().layers()) {
                 if (layer instanceof Layer.Picture picture) {
                     ArtworkFile artwork = picture.artwork();
-                    pixels.put(artwork.path(), (long) artwork.pixelWidth() * artwork.pixelHeight());
+                    pixels.put(artwork.path(), pixels(artwork));
                 }
             }
         }
         return pixels.values().stream().mapToLong(Long::longValue).sum();
+    }
+
+    private static long pixels(ArtworkFile artwork) {
+        return artwork.kind().isVector() ? DRAWN_PIXELS : (long) artwork.pixelWidth() * artwork.pixelHeight();
     }
 }
