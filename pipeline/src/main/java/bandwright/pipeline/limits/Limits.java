@@ -36,19 +36,21 @@ public final class Limits {
     public static final int SVG_DEPTH = 60;
     /** Copies of copies in an SVG. */
     public static final int SVG_USE_DEPTH = 15;
-    /** Filters, their parts, and masks of an SVG: each takes a picture of its own. */
+    /** Parts of all filters of an SVG. */
     public static final int SVG_FILTERS = 200;
     /** A PDF that is artwork. */
     public static final long PDF_BYTES = 100L << 20;
     /** Dictionaries and arrays of one PDF page. */
     public static final int PDF_PARTS = 500_000;
     /** Operators of one PDF page, those of forms inside it as often as they are drawn. */
-    public static final int PDF_OPERATORS = 3_000_000;
+    public static final int PDF_OPERATORS = 600_000;
     /** Pixels of all pictures inside vector artwork. */
     public static final long INNER_PIXELS = 60_000_000L;
-    /** Points of shapes that are bent one by one; what has more becomes pixels on a cone. */
+    /** Points of all shapes of vector artwork. */
     public static final int SHAPE_POINTS = 1_000_000;
-    /** Points of an outline that cuts off others. */
+    /** All lines of vector artwork, in sides of the artwork. */
+    public static final int SHAPE_LENGTH = 50_000;
+    /** Points of an outline that cuts off others; with more, the drawing becomes pixels on a cone. */
     public static final int CLIP_POINTS = 2_000;
     /** How long a drawing may take to show that it can be drawn. */
     public static final int VECTOR_SECONDS = 15;

@@ -82,13 +82,7 @@ class ProbeTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "GIF89a......, GIF",
-        "%PDF-1.7 ....., PDF",
-        "<svg xmlns=''http://www.w3.org/2000/svg''/>, SVG",
-        "<?xml version=''1.0''?><svg/>, SVG",
-        "RIFF....WEBPVP8 ....., WebP"
-    })
+    @CsvSource({"GIF89a......, GIF", "RIFF....WEBPVP8 ....., WebP"})
     void kindsThatComeLaterAreNamedWhateverTheFileIsCalled(String content, String kind) throws IOException {
         assertThat(probe(content.getBytes(StandardCharsets.ISO_8859_1))).isEqualTo(new Found.NotYet("heron", kind));
     }

@@ -141,8 +141,8 @@ final class PdfArtwork extends VectorArtwork {
         smooth(g);
         try {
             new CountedRenderer(document).renderPageToGraphics(0, g);
-        } catch (ShapeGraphics.NotPlain e) {
-            throw e;
+        } catch (ShapeGraphics.TooMuch e) {
+            throw new RefusedPicture(Flaw.TOO_COMPLEX);
         } catch (RuntimeException | StackOverflowError e) {
             throw new IOException(e); // whatever a renderer throws at a stranger's drawing
         }

@@ -28,8 +28,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Notes which shapes are painted in which flat colour, instead of painting them. Whatever is no flat colour ends it with
- * {@link NotPlain}.
+ * Notes which shapes are painted in which flat colour, instead of painting them, and counts what painting them would ask
+ * for. What is no flat colour is counted, too, but then the drawing isn't plain.
  */
 final class ShapeGraphics extends SilentGraphics {
     private final Noted noted;
@@ -44,16 +44,14 @@ final class ShapeGraphics extends SilentGraphics {
     /** What all graphics that were created from one another have noted. */
     private static final class Noted {
         final List<InkedShape> shapes = new ArrayList<>();
+        boolean isPlain = true;
         long points;
+        double length;
     }
 
-    /** The artwork has something that is no shape of a flat colour. */
-    static final class NotPlain extends RuntimeException {
+    /** More than any printed picture needs. */
+    static final class TooMuch extends RuntimeException {
         private static final long serialVersionUID = 1L;
-
-        NotPlain() {
-            super(null, null, false, false);
-        }
     }
 
     ShapeGraphics() {
@@ -65,8 +63,9 @@ final class ShapeGraphics extends SilentGraphics {
         this.transform = transform;
     }
 
-    List<InkedShape> inked() {
-        return List.copyOf(noted.shapes);
+    /** The shapes in the order in which they are painted; empty if something isn't plain. */
+    Optional<List<InkedShape>> inked() {
+        return noted.isPlain ? Optional.of(List.copyOf(noted.shapes)) : Optional.empty();
     }
 
     @Override
@@ -85,17 +84,18 @@ final class ShapeGraphics extends SilentGraphics {
     @Override
     public void fill(Shape shape) {
         Path2D outline = new Path2D.Double(shape, transform);
-        noted.points += points(outline);
-        if (noted.points > Limits.SHAPE_POINTS || Thread.currentThread().isInterrupted()) {
-            throw new NotPlain();
-        }
+        count(outline);
         Rectangle2D bounds = outline.getBounds2D();
-        if (!(paint instanceof Color colour) || !(composite instanceof AlphaComposite alpha)) {
-            throw new NotPlain();
+        boolean isFlat = paint instanceof Color
+                && composite instanceof AlphaComposite alpha
+                && alpha.getRule() == AlphaComposite.SRC_OVER;
+        noted.isPlain &= isFlat;
+        if (!noted.isPlain) {
+            noted.shapes.clear();
+            return;
         }
-        if (alpha.getRule() != AlphaComposite.SRC_OVER) {
-            throw new NotPlain();
-        }
+        Color colour = (Color) paint;
+        AlphaComposite alpha = (AlphaComposite) composite;
         boolean isEmpty = !isFinite(bounds) || (clip != null && !clip.intersects(bounds));
         double opacity = alpha.getAlpha() * colour.getAlpha() / 255.0;
         if (isEmpty || opacity == 0) {
@@ -115,6 +115,16 @@ final class ShapeGraphics extends SilentGraphics {
                 && Double.isFinite(bounds.getHeight());
     }
 
+    /** Many points, or lines that go to and fro over all of the picture, take a painter long. */
+    private void count(Path2D outline) {
+        noted.points += points(outline);
+        noted.length += length(outline);
+        boolean isMuch = noted.points > Limits.SHAPE_POINTS || noted.length > Limits.SHAPE_LENGTH;
+        if (isMuch || Thread.currentThread().isInterrupted()) {
+            throw new TooMuch();
+        }
+    }
+
     private static int points(Path2D path) {
         int count = 0;
         for (PathIterator i = path.getPathIterator(null); !i.isDone(); i.next()) {
@@ -123,14 +133,50 @@ final class ShapeGraphics extends SilentGraphics {
         return count;
     }
 
+    /** Of the lines between a path's points, in sides of the artwork; what lies far outside is cut off unpainted. */
+    private static double length(Path2D path) {
+        double[] p = new double[6];
+        double length = 0;
+        double x = 0;
+        double y = 0;
+        for (PathIterator i = path.getPathIterator(null); !i.isDone(); i.next()) {
+            int kind = i.currentSegment(p);
+            int last = kind == PathIterator.SEG_CUBICTO ? 4 : kind == PathIterator.SEG_QUADTO ? 2 : 0;
+            double step = Math.min(2, Math.hypot(p[last] - x, p[last + 1] - y));
+            length += kind == PathIterator.SEG_MOVETO || Double.isNaN(step) ? 0 : step;
+            x = p[last];
+            y = p[last + 1];
+        }
+        return length;
+    }
+
     @Override
     public void draw(Shape shape) {
+        if (!isFinite(shape.getBounds2D())) {
+            return;
+        }
+        if (stroke instanceof BasicStroke line && line.getDashArray() != null) {
+            countDashes(shape, line.getDashArray());
+        }
         fill(stroke.createStrokedShape(shape));
+    }
+
+    private void countDashes(Shape shape, float[] dashes) {
+        double period = 0;
+        for (float dash : dashes) {
+            period += dash;
+        }
+        Path2D path = new Path2D.Double(shape);
+        Rectangle2D bounds = path.getBounds2D();
+        double most = points(path) * (bounds.getWidth() + bounds.getHeight()) / period;
+        noted.points += most < Limits.SHAPE_POINTS ? 0 : Limits.SHAPE_POINTS;
+        count(new Path2D.Double());
     }
 
     @Override
     boolean image() {
-        throw new NotPlain();
+        noted.isPlain = false;
+        return true;
     }
 
     @Override
@@ -140,7 +186,8 @@ final class ShapeGraphics extends SilentGraphics {
         }
         Path2D outline = new Path2D.Double(shape, transform);
         if (points(outline) > Limits.CLIP_POINTS || !isFinite(outline.getBounds2D())) {
-            throw new NotPlain();
+            noted.isPlain = false;
+            return;
         }
         Area area = new Area(outline);
         if (clip != null) {

@@ -33,10 +33,12 @@ final class SvgArtwork extends VectorArtwork {
 
     private final SVGDocument svg;
     private final FloatSize size;
+    private final Object turn;
 
-    private SvgArtwork(SVGDocument svg, FloatSize size) {
+    private SvgArtwork(SVGDocument svg, FloatSize size, boolean hasText) {
         this.svg = svg;
         this.size = size;
+        this.turn = hasText ? ONE_AT_A_TIME : new Object();
     }
 
     static SvgArtwork open(Path path) throws IOException {
@@ -63,7 +65,7 @@ final class SvgArtwork extends VectorArtwork {
             if (!(size.width > 0) || !(size.height > 0) || Float.isInfinite(size.width * size.height)) {
                 throw new RefusedPicture(Flaw.NO_SIZE);
             }
-            return new SvgArtwork(svg, size);
+            return new SvgArtwork(svg, size, facts.hasText());
         } catch (RuntimeException | StackOverflowError e) {
             throw new RefusedPicture(Flaw.DAMAGED); // whatever a parser throws at a stranger's bytes
         }
@@ -83,11 +85,11 @@ final class SvgArtwork extends VectorArtwork {
     void draw(Graphics2D g) throws IOException {
         smooth(g);
         g.scale(POINTS_A_PIXEL, POINTS_A_PIXEL);
-        synchronized (ONE_AT_A_TIME) {
+        synchronized (turn) {
             try {
                 svg.renderWithPlatform(new Platform(), g, new ViewBox(size));
-            } catch (ShapeGraphics.NotPlain e) {
-                throw e;
+            } catch (ShapeGraphics.TooMuch e) {
+                throw new RefusedPicture(Flaw.TOO_COMPLEX);
             } catch (RuntimeException | StackOverflowError e) {
                 throw new IOException(e); // whatever a renderer throws at a stranger's drawing
             }

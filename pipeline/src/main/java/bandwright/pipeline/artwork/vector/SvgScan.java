@@ -28,10 +28,17 @@ final class SvgScan {
     private static final Set<String> WHOLES = Set.of("g", "svg", "use", "a", "switch");
     private static final Pattern OUTSIDE =
             Pattern.compile("url\\(\\s*['\"]?\\s*(?!['\"#\\s])", Pattern.CASE_INSENSITIVE);
+    /** A blur of a thousand units or more spreads over pictures far larger than any artwork. [J] */
+    private static final Pattern FAR = Pattern.compile("\\d{4}|[eE]\\+?[1-9]");
+
+    private static final Pattern INSIDE = Pattern.compile("url\\(\\s*['\"]?#([^'\")\\s]+)", Pattern.CASE_INSENSITIVE);
     private static final Pattern FONT_FACE = Pattern.compile("@font-face\\s*\\{[^}]*}", Pattern.CASE_INSENSITIVE);
     private static final Pattern BLENDED =
             Pattern.compile("mix-blend-mode\\s*:\\s*(?!normal)", Pattern.CASE_INSENSITIVE);
     private static final Pattern SHORTHAND = Pattern.compile("(?:^|[;{\\s])font\\s*:", Pattern.CASE_INSENSITIVE);
+    private static final Pattern STROKED = Pattern.compile("(?:^|[;\\s])stroke\\s*:\\s*(?!none)");
+    private static final Pattern FILTERED = Pattern.compile("(?:^|[;\\s])(?:filter|mask)\\s*:");
+    private static final Pattern OPACITY = Pattern.compile("(?:^|[;\\s])opacity\\s*:\\s*([0-9.eE+-]+)(%?)");
     static final Pattern FAMILY = Pattern.compile("font-family\\s*:\\s*([^;}]*)", Pattern.CASE_INSENSITIVE);
 
     private final Deque<Open> open = new ArrayDeque<>();
@@ -39,6 +46,7 @@ final class SvgScan {
     private final Set<String> families = new TreeSet<>();
     private final StringBuilder letters = new StringBuilder();
     private final SvgPictures pictures = new SvgPictures();
+    private final SvgWork work = new SvgWork();
     private boolean hasText;
     private boolean hasStyles;
     private boolean hasUnknownFont;
@@ -82,6 +90,7 @@ final class SvgScan {
         } catch (XMLStreamException e) {
             throw new RefusedPicture(Flaw.DAMAGED);
         }
+        scan.work.requireLittle();
         scan.requireLetters();
         return new Facts(scan.faded, scan.hasText);
     }
@@ -115,6 +124,7 @@ final class SvgScan {
         hasText |= name.equals("text");
         hasStyles |= name.equals("style");
         Open parent = open.peek();
+        work.begin(reader.getAttributeValue(null, "id"));
         double opacity = 1;
         boolean isStroked = hasStyles || (parent != null && parent.isStroked);
         boolean isFiltered = false;
@@ -124,29 +134,28 @@ final class SvgScan {
             attribute(name, key, value);
             String style = key.equals("style") ? value : key + ":" + value;
             opacity = opacity(style, opacity);
-            isStroked |= says(style, "stroke") && !style.matches("(?s).*stroke\\s*:\\s*none.*");
-            isFiltered |= says(style, "filter") || says(style, "mask");
+            isStroked |= STROKED.matcher(style).find();
+            isFiltered |= FILTERED.matcher(style).find();
         }
-        require(!isFiltered || ++filters <= Limits.SVG_FILTERS, Flaw.TOO_COMPLEX);
+        if (isFiltered) {
+            work.filter();
+        }
         require(!name.startsWith("fe") || ++filters <= Limits.SVG_FILTERS, Flaw.TOO_COMPLEX);
         open.push(new Open(elements - 1, name, opacity, isStroked, isFiltered));
-    }
-
-    private static boolean says(String style, String property) {
-        return Pattern.compile("(?:^|[;\\s])" + property + "\\s*:")
-                .matcher(style)
-                .find();
     }
 
     private void attribute(String element, String key, String value) throws RefusedPicture {
         if (key.equals("href") && !element.equals("a") && !element.equals("script")) {
             boolean isInside = value.strip().startsWith("#");
             require(isInside || element.equals("image"), Flaw.LINKS);
-            if (!isInside) {
+            if (isInside) {
+                work.refer(value.strip().substring(1));
+            } else {
                 pictures.take(value.strip());
             }
             return;
         }
+        require(!key.equals("stdDeviation") || !FAR.matcher(value).find(), Flaw.TOO_COMPLEX);
         style(key.equals("style") ? value : key + ":" + value);
     }
 
@@ -154,6 +163,7 @@ final class SvgScan {
         String plain = FONT_FACE.matcher(css).replaceAll("");
         require(!OUTSIDE.matcher(plain).find() && !plain.contains("@import"), Flaw.LINKS);
         require(!BLENDED.matcher(plain).find(), Flaw.BLENDING);
+        INSIDE.matcher(plain).results().forEach(found -> work.refer(found.group(1)));
         hasUnknownFont |= SHORTHAND.matcher(plain).find();
         Matcher family = FAMILY.matcher(plain);
         while (family.find()) {
@@ -162,8 +172,7 @@ final class SvgScan {
     }
 
     private static double opacity(String style, double otherwise) {
-        Matcher found =
-                Pattern.compile("(?:^|[;\\s])opacity\\s*:\\s*([0-9.eE+-]+)(%?)").matcher(style);
+        Matcher found = OPACITY.matcher(style);
         if (!found.find()) {
             return otherwise;
         }
@@ -176,6 +185,7 @@ final class SvgScan {
     }
 
     private void end() {
+        work.end();
         Open ended = open.pop();
         if (SHAPES.contains(ended.name)) {
             ended.painted += ended.isStroked ? 2 : 1;

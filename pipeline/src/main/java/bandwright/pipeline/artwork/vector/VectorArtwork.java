@@ -55,12 +55,8 @@ public abstract sealed class VectorArtwork implements Closeable permits SvgArtwo
         ShapeGraphics shapes = new ShapeGraphics();
         shapes.translate(0, 1);
         shapes.scale(1 / width(), -1 / height());
-        try {
-            draw(shapes);
-            return Optional.of(shapes.inked());
-        } catch (ShapeGraphics.NotPlain e) {
-            return Optional.empty();
-        }
+        draw(shapes);
+        return shapes.inked();
     }
 
     /** Drawn with that many pixels on transparent ground, with smooth edges; alpha not multiplied. */

@@ -44,10 +44,10 @@ public record VectorSize(int width, int height) {
     private static void tryOut(VectorArtwork artwork) throws IOException {
         double longer = Math.max(artwork.width(), artwork.height());
         try (PDDocument document = new PDDocument()) {
+            artwork.shapes(); // first: it counts, and the others only draw
             artwork.pixels((int) Math.max(1, TRIAL * artwork.width() / longer), (int)
                     Math.max(1, TRIAL * artwork.height() / longer));
             artwork.form(document, deviceRgb());
-            artwork.shapes();
         } catch (CountedRenderer.TooMuch e) {
             throw new RefusedPicture(Flaw.TOO_COMPLEX);
         } catch (RefusedPicture e) {
