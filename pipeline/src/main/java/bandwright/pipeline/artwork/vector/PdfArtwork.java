@@ -30,8 +30,6 @@ import org.apache.pdfbox.rendering.ImageType;
  * into a sheet as they are; actions, scripts, annotations and attachments stay behind.
  */
 final class PdfArtwork extends VectorArtwork {
-    private static final COSName OPTIONAL = COSName.getPDFName("OCProperties");
-
     private final PDDocument document;
     private final PDRectangle crop;
     private final int quarters;

@@ -7,7 +7,6 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -90,10 +89,5 @@ final class SvgFonts {
         } catch (FontFormatException e) {
             throw new IllegalStateException(file, e);
         }
-    }
-
-    /** The families that a text may name, for docs and tests. */
-    static List<String> families() {
-        return List.copyOf(new ArrayList<>(new TreeMap<>(IDS).keySet()));
     }
 }
