@@ -17,7 +17,11 @@ import java.util.List;
 public final class BentShapes {
     private BentShapes() {}
 
-    /** @param place where the whole artwork would lie in the flat band */
+    /**
+     * Draws it.
+     *
+     * @param place where the whole artwork would lie in the flat band
+     */
     public static void draw(Canvas canvas, List<InkedShape> shapes, Box place, Sector sector, Pictures pictures)
             throws IOException {
         AffineTransform toPlace = new AffineTransform(

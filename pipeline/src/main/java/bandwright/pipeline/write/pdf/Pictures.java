@@ -1,9 +1,9 @@
 package bandwright.pipeline.write.pdf;
 
 import bandwright.pipeline.artwork.ArtworkFile;
-import bandwright.pipeline.pixels.ToPrinter;
 import bandwright.pipeline.artwork.vector.InkedShape;
 import bandwright.pipeline.artwork.vector.VectorArtwork;
+import bandwright.pipeline.pixels.ToPrinter;
 import bandwright.pipeline.write.pdf.PreparedPicture.Packing;
 import bandwright.pipeline.write.pdf.PreparedPicture.Plane;
 import bandwright.rules.paper.PrinterProfile;

@@ -1,9 +1,9 @@
 package bandwright.pipeline.write.pdf;
 
 import bandwright.pipeline.artwork.ArtworkFile;
-import bandwright.rules.paper.PrinterProfile;
 import bandwright.pipeline.artwork.vector.InkedShape;
 import bandwright.pipeline.artwork.vector.VectorArtwork;
+import bandwright.rules.paper.PrinterProfile;
 import bandwright.rules.words.Words;
 import java.io.IOException;
 import java.io.InterruptedIOException;
