@@ -59,7 +59,9 @@ class HostileDrawingsTest {
         String end = found instanceof Found.Refused refused
                 ? refused.flaw().name()
                 : found instanceof Found.Picture ? PRINTED : String.valueOf(found);
-        assertThat(List.of(ends.getOrDefault(name, "").split(" or ", -1))).as(name).contains(end);
+        assertThat(List.of(ends.getOrDefault(name, "").split(" or ", -1)))
+                .as(name)
+                .contains(end);
         if (found instanceof Found.Refused refused) {
             assertThat(refused.flaw().message()).isNotBlank().doesNotContain("\n");
             assertThat(refused.flaw().cure()).isNotBlank().doesNotContain("\n");
