@@ -20,6 +20,10 @@ public enum Flaw {
     DAMAGED,
     /** Interlaced, and so large that it would have to be unpacked whole. */
     INTERLACED,
+    /** A TIFF, WebP or GIF so large that it can't be unpacked whole. */
+    TOO_LARGE_TO_UNPACK,
+    /** A TIFF of a kind that no picture for print needs: floating point, Lab, old JPEG, many inks. */
+    RARE_TIFF,
     /** Arithmetic, lossless, 12-bit or two-component JPEG: PDF can't carry it. */
     RARE_JPEG,
     UNKNOWN_KIND,

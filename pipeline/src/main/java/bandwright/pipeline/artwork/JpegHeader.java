@@ -8,11 +8,20 @@ import java.util.List;
  * What a JPEG says about itself before its pixels (ITU-T T.81 Annex B).
  *
  * @param components 1 grey, 3 colour, 4 CMYK
- * @param transformed whether three components are luma and chroma, as nearly always, or red, green and blue
+ * @param transformed whether three components are luma and chroma, as nearly always, or red, green and blue; and
+ *     whether four are luma, chroma and black (YCCK)
+ * @param inverted whether the four components say how little ink there is: an Adobe segment means that, by common
+ *     practice of the programs that write it
  * @param profile the parts of an ICC profile, in their order (ICC.1 Annex B.4); empty without
  */
 public record JpegHeader(
-        int width, int height, int components, boolean transformed, Orientation orientation, List<Span> profile) {
+        int width,
+        int height,
+        int components,
+        boolean transformed,
+        boolean inverted,
+        Orientation orientation,
+        List<Span> profile) {
     public JpegHeader {
         profile = List.copyOf(profile);
     }

@@ -36,7 +36,7 @@ final class JpegSegments {
         if (!endsAtTail() && !endsAfter(scan)) {
             throw new RefusedPicture(Flaw.CUT_SHORT);
         }
-        return new JpegHeader(width, height, components, isTransformed(), orientation, wholeProfile());
+        return new JpegHeader(width, height, components, isTransformed(), isInverted(), orientation, wholeProfile());
     }
 
     private long walkToScan() throws IOException {
@@ -121,8 +121,16 @@ final class JpegSegments {
                 && bytes.ascii(body.at(), text.length()).equals(text);
     }
 
+    /** Four components are inks as they are unless an Adobe segment says otherwise, which also inverts them. */
+    private boolean isInverted() {
+        return components == 4 && adobeTransform >= 0;
+    }
+
     /** JFIF is always luma and chroma; an Adobe segment says; else component ids that spell RGB do. */
     private boolean isTransformed() {
+        if (components == 4) {
+            return adobeTransform > 0;
+        }
         if (jfif) {
             return true;
         }

@@ -48,6 +48,16 @@ public final class PictureBytes implements Closeable {
         return (long) u16(at) << 16 | u16(at + 2);
     }
 
+    /** The low byte first, as TIFF may, and WebP and GIF always have it. */
+    int u16le(long at) throws IOException {
+        return u8(at) | u8(at + 1) << 8;
+    }
+
+    /** The low byte first. */
+    long u32le(long at) throws IOException {
+        return u16le(at) | (long) u16le(at + 2) << 16;
+    }
+
     /** Four or more letters at a place. */
     String ascii(long at, int length) throws IOException {
         return new String(bytes(new Span(at, length)), StandardCharsets.ISO_8859_1);

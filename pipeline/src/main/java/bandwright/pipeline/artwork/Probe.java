@@ -8,7 +8,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** What a file of the artwork folder is: a picture with its size, or why it can't be printed. No pixel is decoded. */
+/**
+ * What a file of the artwork folder is: a picture with its size, or why it can't be printed. Pixels are unpacked only
+ * where nothing else tells whether they are whole, and none is kept.
+ */
 final class Probe {
     private final String name;
     private final Path path;
@@ -47,7 +50,9 @@ final class Probe {
                 case PNG -> png(bytes);
                 case SVG -> vector(bytes, ArtworkFile.Kind.SVG);
                 case PDF -> vector(bytes, ArtworkFile.Kind.PDF);
-                case GIF, TIFF, WEBP -> new Found.NotYet(name, kind.get().word());
+                case TIFF -> tiff(bytes);
+                case WEBP -> webp(bytes);
+                case GIF -> gif(bytes);
             };
         }
     }
@@ -55,9 +60,6 @@ final class Probe {
     private Found jpeg(PictureBytes bytes) throws IOException {
         JpegHeader header = JpegHeader.read(bytes);
         requireSize(header.width(), header.height());
-        if (header.components() == 4) {
-            return new Found.NotYet(name, "CMYK JPEG");
-        }
         return picture(bytes, ArtworkFile.Kind.JPEG, header.width(), header.height(), header.orientation());
     }
 
@@ -78,6 +80,43 @@ final class Probe {
     private Found vector(PictureBytes bytes, ArtworkFile.Kind kind) throws IOException {
         VectorSize size = VectorSize.read(kind, path);
         return picture(bytes, kind, size.width(), size.height(), Orientation.TOP_LEFT);
+    }
+
+    private Found tiff(PictureBytes bytes) throws IOException {
+        TiffHeader header = TiffHeader.read(bytes);
+        requireSize(header.width(), header.height());
+        requireRoom(header.unpackedBytes());
+        OtherReaders.tiff(header, path);
+        return picture(bytes, ArtworkFile.Kind.TIFF, header.width(), header.height(), header.orientation());
+    }
+
+    private Found webp(PictureBytes bytes) throws IOException {
+        requireRoom(bytes.size());
+        WebpHeader header = WebpHeader.read(bytes);
+        requireSize(header.width(), header.height());
+        if ((long) header.width() * header.height() > Limits.WEBP_PIXELS) {
+            throw new RefusedPicture(Flaw.TOO_LARGE_TO_UNPACK);
+        }
+        OtherReaders.webp(path);
+        return picture(bytes, ArtworkFile.Kind.WEBP, header.width(), header.height(), header.orientation());
+    }
+
+    private Found gif(PictureBytes bytes) throws IOException {
+        GifHeader header = GifHeader.read(bytes);
+        requireSize(header.width(), header.height());
+        requireRoom((long) header.width() * header.height());
+        GifPixels pixels = new GifPixels(bytes, header);
+        byte[] row = new byte[header.width()];
+        for (int i = 0; i < header.height(); i++) {
+            pixels.next(row);
+        }
+        return picture(bytes, ArtworkFile.Kind.GIF, header.width(), header.height(), Orientation.TOP_LEFT);
+    }
+
+    private static void requireRoom(long unpackedBytes) throws RefusedPicture {
+        if (unpackedBytes > Limits.DECODED_BYTES) {
+            throw new RefusedPicture(Flaw.TOO_LARGE_TO_UNPACK);
+        }
     }
 
     private static void requireSize(int width, int height) throws RefusedPicture {

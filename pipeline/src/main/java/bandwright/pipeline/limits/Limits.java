@@ -26,6 +26,12 @@ public final class Limits {
     public static final int PICTURE_SIDE = 65_535;
     /** What an interlaced picture unpacks to: it has to be held whole. */
     public static final long INTERLACED_BYTES = 128L << 20;
+    /** What a TIFF, WebP or GIF unpacks to: it has to be held whole. */
+    public static final long DECODED_BYTES = 128L << 20;
+    /** Pixels of a WebP: unpacking some two megapixels takes a second of processor time. */
+    public static final long WEBP_PIXELS = 24_000_000L;
+    /** Stretches that the samples of a TIFF are parted into. */
+    public static final int TIFF_STRETCHES = 1 << 17;
     /** A colour profile inside a picture. */
     public static final int PROFILE_BYTES = 4 << 20;
     /** An SVG, unpacked. */

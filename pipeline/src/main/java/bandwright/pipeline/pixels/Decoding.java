@@ -4,6 +4,7 @@ import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.artwork.vector.VectorArtwork;
 import bandwright.rules.words.Words;
 import java.awt.image.BufferedImage;
+import java.awt.image.Raster;
 import java.io.IOException;
 import java.util.Locale;
 import java.util.Optional;
@@ -47,14 +48,31 @@ final class Decoding {
         }
     }
 
+    /** The numbers of a JPEG as they are stored, whatever they mean. */
+    static Raster raster(ArtworkFile artwork, int step) throws IOException {
+        try {
+            return with(artwork, step, (reader, param) -> reader.readRaster(0, param));
+        } catch (RuntimeException e) {
+            throw new IOException(Words.say("artwork.unreadable-late", artwork.name()), e);
+        }
+    }
+
     private static BufferedImage byReader(ArtworkFile artwork, int step) throws IOException {
+        return with(artwork, step, (reader, param) -> reader.read(0, param));
+    }
+
+    private interface Reading<T> {
+        T of(ImageReader reader, ImageReadParam param) throws IOException;
+    }
+
+    private static <T> T with(ArtworkFile artwork, int step, Reading<T> reading) throws IOException {
         String format = artwork.kind().name().toLowerCase(Locale.ROOT);
         ImageReader reader = ImageIO.getImageReadersByFormatName(format).next();
         try (ImageInputStream in = new FileImageInputStream(artwork.path().toFile())) {
             reader.setInput(in, true, true);
             ImageReadParam param = reader.getDefaultReadParam();
             param.setSourceSubsampling(step, step, step / 2, step / 2);
-            return reader.read(0, param);
+            return reading.of(reader, param);
         } finally {
             reader.dispose();
         }

@@ -25,9 +25,23 @@ final class IccProfile {
         boolean known = profile[8] >= 2
                 && profile[8] <= 4
                 && CLASSES.contains(text(in, 12))
-                && text(in, 16).equals(components == 1 ? "GRAY" : "RGB ")
+                && text(in, 16).equals(space(components))
                 && (pcs.equals("XYZ ") || pcs.equals("Lab "));
-        return known && tagsLieInside(in) ? Optional.of(in.asReadOnlyBuffer()) : Optional.empty();
+        return known && tagsLieInside(in) && (components < 4 || hasTag(in, "A2B0")) ? Optional.of(in.asReadOnlyBuffer()) : Optional.empty();
+    }
+
+    private static String space(int components) {
+        return components == 1 ? "GRAY" : components == 3 ? "RGB " : "CMYK";
+    }
+
+    /** Of a profile of inks only a table leads to colours; one that only leads from them is of no use here. */
+    private static boolean hasTag(ByteBuffer in, String tag) {
+        for (int i = 0; i < in.getInt(HEADER); i++) {
+            if (text(in, HEADER + 4 + 12 * i).equals(tag)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean tagsLieInside(ByteBuffer in) {

@@ -14,6 +14,9 @@ public sealed interface PictureColour {
     /** A printer's own inks: red, green and blue, or cyan, magenta, yellow and black. */
     record Device(int components) implements PictureColour {}
 
+    /** Four inks of no particular press. */
+    record Cmyk() implements PictureColour {}
+
     /** By a profile that the picture brings. */
     record Profiled(ByteBuffer profile, int components) implements PictureColour {}
 
@@ -33,4 +36,9 @@ public sealed interface PictureColour {
 
     /** Numbers of a palette's colours, three bytes each. */
     record Palette(PictureColour base, ByteBuffer colours) implements PictureColour {}
+
+    /** Whether its numbers are of four inks, by whatever profile. */
+    default boolean isOfInks() {
+        return this instanceof Cmyk || (this instanceof Profiled own && own.components() == 4);
+    }
 }

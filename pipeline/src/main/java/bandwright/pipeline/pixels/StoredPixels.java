@@ -7,10 +7,12 @@ import java.awt.image.DataBufferInt;
 import java.awt.image.IndexColorModel;
 import java.awt.image.Raster;
 import java.io.IOException;
+import java.util.Optional;
 
 /**
  * A picture's stored pixels, unpacked: alpha, red, green and blue of 8 bits each, not multiplied, in the colour space of
- * the file. Grey stands in all three colours.
+ * the file. Grey stands in all three colours. Of a picture of four inks these are sRGB, as three channels can't hold
+ * them: by its own profile, else by a common one for offset printing.
  */
 public final class StoredPixels {
     /** Of a picture with more pixels every second, third ... is read, or a small computer's memory would not do. */
@@ -55,7 +57,31 @@ public final class StoredPixels {
      */
     static StoredPixels sampled(ArtworkFile artwork, int step) throws IOException {
         PictureColour colour = PictureColours.of(artwork);
-        return unpacked(Decoding.stored(artwork, step), step, colour);
+        Optional<Unpacked> unpacked = Unpacked.find(artwork, step);
+        return unpacked.isPresent()
+                ? of(unpacked.get(), step, colour)
+                : unpacked(Decoding.stored(artwork, step), step, colour);
+    }
+
+    /** The same picture in sRGB, as an eye sees it. */
+    public StoredPixels seen() {
+        int[] seen = ToSrgb.of(colour).converted(argb);
+        return new StoredPixels(width, height, step, false, hasAlpha, new PictureColour.Srgb(), seen);
+    }
+
+    private static StoredPixels of(Unpacked picture, int step, PictureColour said) {
+        PictureColour colour = said instanceof PictureColour.Palette palette
+                ? palette.base()
+                : said.isOfInks() ? new PictureColour.Srgb() : said;
+        boolean isGrey = picture.colours() == 1 && !(said instanceof PictureColour.Palette);
+        return new StoredPixels(
+                picture.width(),
+                picture.height(),
+                step,
+                isGrey,
+                picture.hasAlpha() || picture.transparent().isPresent(),
+                colour,
+                new UnpackedArgb(picture, said).argb());
     }
 
     public int width() {

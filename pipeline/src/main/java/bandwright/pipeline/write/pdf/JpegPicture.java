@@ -24,9 +24,14 @@ final class JpegPicture {
                     new PreparedPicture.Plane(
                             PictureData.whole(artwork.path()),
                             8,
-                            new PreparedPicture.Packing.Jpeg(header.components() == 1 || header.transformed())),
+                            new PreparedPicture.Packing.Jpeg(isAsSupposed(header), header.inverted())),
                     List.of(),
                     Optional.empty());
         }
+    }
+
+    /** Readers suppose that three components are transformed; that four are, only where an Adobe segment says so. */
+    private static boolean isAsSupposed(JpegHeader header) {
+        return header.components() != 3 || header.transformed();
     }
 }

@@ -52,6 +52,9 @@ final class PictureColourSpaces {
         if (colour instanceof PictureColour.Device own) {
             return own.components() == 4 ? COSName.DEVICECMYK : COSName.DEVICERGB;
         }
+        if (colour instanceof PictureColour.Cmyk) {
+            return COSName.DEVICECMYK;
+        }
         return colour instanceof PictureColour.Grey ? COSName.DEVICEGRAY : srgb();
     }
 
@@ -74,10 +77,17 @@ final class PictureColourSpaces {
             out.write(copy(profile));
         }
         stream.setInt(COSName.N, components);
-        stream.setItem(COSName.ALTERNATE, components == 1 ? COSName.DEVICEGRAY : COSName.DEVICERGB);
+        stream.setItem(COSName.ALTERNATE, device(components));
         COSArray space = array(COSName.ICCBASED, stream);
         profiles.put(profile, space);
         return space;
+    }
+
+    private static COSName device(int components) {
+        if (components == 4) {
+            return COSName.DEVICECMYK;
+        }
+        return components == 1 ? COSName.DEVICEGRAY : COSName.DEVICERGB;
     }
 
     private static byte[] copy(ByteBuffer buffer) {

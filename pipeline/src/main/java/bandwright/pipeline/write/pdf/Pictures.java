@@ -143,6 +143,9 @@ public final class Pictures {
             if (!jpeg.transformed()) {
                 parameters.setInt(COLOUR_TRANSFORM, 0);
             }
+            if (jpeg.inverted()) {
+                stream.setItem(COSName.DECODE, inverted());
+            }
         } else {
             stream.setItem(COSName.FILTER, COSName.FLATE_DECODE);
         }
@@ -156,5 +159,15 @@ public final class Pictures {
             parameters.setDirect(true);
             stream.setItem(COSName.DECODE_PARMS, parameters);
         }
+    }
+
+    /** The largest number is no ink, of four inks (ISO 32000-1, 8.9.5.2). */
+    private static COSArray inverted() {
+        COSArray decode = new COSArray();
+        for (int c = 0; c < 4; c++) {
+            decode.add(COSInteger.ONE);
+            decode.add(COSInteger.ZERO);
+        }
+        return decode;
     }
 }

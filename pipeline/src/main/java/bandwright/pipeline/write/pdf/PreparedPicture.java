@@ -32,8 +32,13 @@ record PreparedPicture(
 
     /** How samples are packed: the filters of ISO 32000-1, 7.4. */
     sealed interface Packing {
-        /** JPEG; {@code transformed} = luma and chroma, as readers suppose. */
-        record Jpeg(boolean transformed) implements Packing {}
+        /**
+         * JPEG.
+         *
+         * @param transformed luma and chroma, as readers suppose
+         * @param inverted samples say how little there is: of inks, as some programs store them
+         */
+        record Jpeg(boolean transformed, boolean inverted) implements Packing {}
 
         /** Deflated rows, each with a PNG filter byte. */
         record PngRows(int components) implements Packing {}

@@ -165,7 +165,7 @@ public final class PreparedPictures {
         return switch (artwork.kind()) {
             case JPEG -> JpegPicture.of(artwork, number);
             case PNG -> PngPicture.of(artwork, number, scratch);
-            case TIFF, WEBP, GIF -> throw new IOException(artwork.name()); // the shelf gives none so far
+            case TIFF, WEBP, GIF -> UnpackedPicture.of(artwork, number, scratch);
             case SVG, PDF -> throw new IllegalArgumentException(artwork.name()); // a form of its document, not pixels
         };
     }

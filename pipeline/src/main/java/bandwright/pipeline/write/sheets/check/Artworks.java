@@ -2,6 +2,7 @@ package bandwright.pipeline.write.sheets.check;
 
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.pixels.Sight;
+import bandwright.pipeline.pixels.StoredPixels;
 import bandwright.pipeline.size.Layer;
 import java.awt.AlphaComposite;
 import java.awt.Graphics2D;
@@ -32,9 +33,7 @@ final class Artworks {
         Map<Integer, Optional<BufferedImage>> bySize = unpacked.computeIfAbsent(path, p -> new TreeMap<>());
         Optional<BufferedImage> known = bySize.get(step);
         if (known == null) {
-            known = picture.artwork().kind().isVector()
-                    ? drawn(picture.artwork(), step)
-                    : read(path).map(image -> averaged(colours(image), step));
+            known = read(picture.artwork(), step);
             bySize.put(step, known);
         }
         return known;
@@ -59,7 +58,30 @@ final class Artworks {
         }
     }
 
-    private static Optional<BufferedImage> read(Path path) throws IOException {
+    private static Optional<BufferedImage> read(ArtworkFile artwork, int step) throws IOException {
+        return switch (artwork.kind()) {
+            case PNG -> byJava(artwork.path()).map(image -> averaged(colours(image), step));
+            case JPEG -> {
+                Optional<BufferedImage> read = byJava(artwork.path());
+                // Java's reader gives up at four inks.
+                yield read.isPresent() ? read.map(image -> averaged(colours(image), step)) : seen(artwork, step);
+            }
+            case TIFF, WEBP, GIF -> seen(artwork, step);
+            case SVG, PDF -> drawn(artwork, step);
+        };
+    }
+
+    /** The others' samples come through the same door as the sheet's own, but by another way into pixels. */
+    private static Optional<BufferedImage> seen(ArtworkFile artwork, int step) throws IOException {
+        StoredPixels seen = StoredPixels.read(artwork, step).seen();
+        BufferedImage image = new BufferedImage(seen.width(), seen.height(), BufferedImage.TYPE_INT_ARGB);
+        for (int i = 0; i < seen.width() * seen.height(); i++) {
+            image.setRGB(i % seen.width(), i / seen.width(), seen.at(i));
+        }
+        return Optional.of(image);
+    }
+
+    private static Optional<BufferedImage> byJava(Path path) throws IOException {
         try {
             return Optional.ofNullable(ImageIO.read(path.toFile()));
         } catch (IIOException | RuntimeException e) {
