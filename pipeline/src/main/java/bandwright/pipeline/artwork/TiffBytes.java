@@ -77,9 +77,11 @@ public record TiffBytes(long at, boolean littleEndian, ByteBuffer directory) {
 
     /** The bytes for a reader; the caller closes it. */
     ImageInputStreamImpl open(Path file) throws IOException {
-        ByteBuffer head = ByteBuffer.allocate(HEADER)
-                .order(littleEndian ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN);
-        head.putShort((short) (littleEndian ? 0x4949 : 0x4D4D)).putShort((short) 42).putInt((int) at);
+        ByteBuffer head =
+                ByteBuffer.allocate(HEADER).order(littleEndian ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN);
+        head.putShort((short) (littleEndian ? 0x4949 : 0x4D4D))
+                .putShort((short) 42)
+                .putInt((int) at);
         byte[] tail = new byte[directory.remaining()];
         directory.duplicate().get(tail);
         return new Stream(new RandomAccessFile(file.toFile(), "r"), head.array(), tail, at);

@@ -57,7 +57,8 @@ final class WebpChunks {
             throw new RefusedPicture(Flaw.DAMAGED);
         }
         switch (type) {
-            case "VP8 " -> takePicture(body, 6, bytes.u16le(body.at() + 6) & 0x3FFF, bytes.u16le(body.at() + 8) & 0x3FFF);
+            case "VP8 " ->
+                takePicture(body, 6, bytes.u16le(body.at() + 6) & 0x3FFF, bytes.u16le(body.at() + 8) & 0x3FFF);
             case "VP8L" -> takeLossless(body);
             case "ANMF" -> takeFrame(body);
             case "ICCP" -> profile = body.length() <= Limits.PROFILE_BYTES ? Optional.of(body) : Optional.empty();

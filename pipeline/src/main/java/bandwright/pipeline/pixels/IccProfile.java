@@ -27,7 +27,9 @@ final class IccProfile {
                 && CLASSES.contains(text(in, 12))
                 && text(in, 16).equals(space(components))
                 && (pcs.equals("XYZ ") || pcs.equals("Lab "));
-        return known && tagsLieInside(in) && (components < 4 || hasTag(in, "A2B0")) ? Optional.of(in.asReadOnlyBuffer()) : Optional.empty();
+        return known && tagsLieInside(in) && (components < 4 || hasTag(in, "A2B0"))
+                ? Optional.of(in.asReadOnlyBuffer())
+                : Optional.empty();
     }
 
     private static String space(int components) {

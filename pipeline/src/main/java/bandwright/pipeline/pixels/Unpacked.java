@@ -85,8 +85,7 @@ public final class Unpacked {
 
     private static Unpacked webp(ArtworkFile artwork, int step) throws IOException {
         BufferedImage image = OtherReaders.webp(artwork.path());
-        TiffHeader.Alpha alpha =
-                image.getColorModel().hasAlpha() ? TiffHeader.Alpha.PLAIN : TiffHeader.Alpha.NONE;
+        TiffHeader.Alpha alpha = image.getColorModel().hasAlpha() ? TiffHeader.Alpha.PLAIN : TiffHeader.Alpha.NONE;
         return new Unpacked(image.getRaster(), step, 3, 8, alpha, false, OptionalInt.empty());
     }
 
@@ -94,8 +93,8 @@ public final class Unpacked {
         try (PictureBytes bytes = PictureBytes.open(artwork.path())) {
             GifHeader header = GifHeader.read(bytes);
             GifPixels pixels = new GifPixels(bytes, header);
-            WritableRaster raster = Raster.createInterleavedRaster(
-                    DataBuffer.TYPE_BYTE, header.width(), header.height(), 1, null);
+            WritableRaster raster =
+                    Raster.createInterleavedRaster(DataBuffer.TYPE_BYTE, header.width(), header.height(), 1, null);
             byte[] row = new byte[header.width()];
             for (int i = 0; i < header.height(); i++) {
                 pixels.next(row);

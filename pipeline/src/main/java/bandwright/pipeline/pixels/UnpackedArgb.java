@@ -37,8 +37,8 @@ final class UnpackedArgb {
     private void lookUp(int[] row, ByteBuffer colours, int at) {
         for (int x = 0; x < picture.width(); x++) {
             int number = 3 * row[x];
-            boolean isPainted = picture.transparent().isEmpty()
-                    || picture.transparent().getAsInt() != row[x];
+            boolean isPainted =
+                    picture.transparent().isEmpty() || picture.transparent().getAsInt() != row[x];
             argb[at + x] = (isPainted ? OPAQUE << 24 : 0)
                     | (colours.get(number) & 255) << 16
                     | (colours.get(number + 1) & 255) << 8
@@ -56,10 +56,8 @@ final class UnpackedArgb {
         byte[] seen = fromInks.converted(inks);
         for (int x = 0; x < picture.width(); x++) {
             int alpha = samples > 4 ? eight(row[x * samples + 4]) : OPAQUE;
-            argb[at + x] = alpha << 24
-                    | (seen[3 * x] & 255) << 16
-                    | (seen[3 * x + 1] & 255) << 8
-                    | (seen[3 * x + 2] & 255);
+            argb[at + x] =
+                    alpha << 24 | (seen[3 * x] & 255) << 16 | (seen[3 * x + 1] & 255) << 8 | (seen[3 * x + 2] & 255);
         }
     }
 

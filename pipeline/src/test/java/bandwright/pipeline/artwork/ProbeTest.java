@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.SplittableRandom;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -82,22 +83,35 @@ class ProbeTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"GIF89a......, GIF", "RIFF....WEBPVP8 ....., WebP"})
-    void kindsThatComeLaterAreNamedWhateverTheFileIsCalled(String content, String kind) throws IOException {
-        assertThat(probe(content.getBytes(StandardCharsets.ISO_8859_1))).isEqualTo(new Found.NotYet("heron", kind));
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
+    void theOrientationTagOfATiffAndAWebpIsRead(int tag) throws IOException {
+        for (TiffSamples tiff : List.of(
+                TiffSamples.of(60, 40, 8, 2, 3), TiffSamples.of(60, 40, 8, 2, 3).motorola())) {
+            ArtworkFile artwork = picture(tiff.field(TiffTag.ORIENTATION, tag).file());
+            assertThat(artwork.kind()).isEqualTo(ArtworkFile.Kind.TIFF);
+            assertThat(artwork.orientation()).isEqualTo(Orientation.ofTag(tag));
+            assertThat(artwork.shownWidth()).isEqualTo(tag < 5 ? 60 : 40);
+        }
+        byte[] exif = JpegSamples.exif(tag, true);
+        for (byte[] block : new byte[][] {exif, Arrays.copyOfRange(exif, 6, exif.length)}) {
+            ArtworkFile artwork = picture(WebpSamples.file(
+                    WebpSamples.canvas(0x08, 4, 3),
+                    WebpSamples.chunk("VP8L", WebpSamples.lossless(4, 3, false, new int[12])),
+                    WebpSamples.chunk("EXIF", block)));
+            assertThat(artwork.kind()).isEqualTo(ArtworkFile.Kind.WEBP);
+            assertThat(artwork.orientation()).isEqualTo(Orientation.ofTag(tag));
+        }
     }
 
     @Test
-    void tiffAndCmykAreNamed() throws IOException {
-        byte[] tiff = {'I', 'I', '*', 0, 8, 0, 0, 0, 0, 0};
-        assertThat(probe(tiff)).isEqualTo(new Found.NotYet("heron", "TIFF"));
+    void aJpegOfFourInksIsAPicture() throws IOException {
         byte[] jpeg = JpegSamples.rgb(16, 16);
         int frame = find(jpeg, 0xC0);
         ByteArrayOutputStream cmyk = new ByteArrayOutputStream();
         cmyk.write(jpeg, 0, frame + 2);
         cmyk.writeBytes(new byte[] {0, 20, 8, 0, 16, 0, 16, 4, 1, 0x11, 0, 2, 0x11, 0, 3, 0x11, 0, 4, 0x11, 0});
         cmyk.write(jpeg, frame + 19, jpeg.length - frame - 19);
-        assertThat(probe(cmyk.toByteArray())).isEqualTo(new Found.NotYet("heron", "CMYK JPEG"));
+        assertThat(picture(cmyk.toByteArray()).pixelWidth()).isEqualTo(16);
     }
 
     private static int find(byte[] jpeg, int marker) {
