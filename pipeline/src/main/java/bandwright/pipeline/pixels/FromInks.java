@@ -14,11 +14,11 @@ import java.util.Optional;
 import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceCMYK;
 
 /**
- * Four inks as an eye sees them, in sRGB: by the profile that the picture brings, else by the one for coated offset paper
+ * Four inks as an eye sees them, in sRGB: by the profile that the picture brings, else by the one for offset printing
  * that the PDF library brings, as its own drawing does.
  */
 final class FromInks {
-    private static final String COMMON = "/org/apache/pdfbox/resources/icc/ISOcoated_v2_300_bas.icc";
+    private static final String COMMON = "/org/apache/pdfbox/resources/icc/CGATS001Compat-v2-micro.icc";
 
     private final Optional<ColorConvertOp> op;
 
