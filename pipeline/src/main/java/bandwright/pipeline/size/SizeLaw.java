@@ -4,6 +4,7 @@ import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.held.Outcome;
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.pipeline.pixels.Sights;
+import bandwright.pipeline.size.PrintedPicture.PlacedPicture;
 import bandwright.rules.Rulebook;
 import bandwright.rules.blanks.Band;
 import bandwright.rules.blanks.BandLaw;
@@ -38,8 +39,10 @@ final class SizeLaw {
     private final PaperChoice papers;
     private final TextLaw type;
     private final ColourLaw colours;
+    private final Sights sights;
 
     SizeLaw(Rulebook rules, Sights sights, Optional<String> paper) {
+        this.sights = sights;
         this.rules = rules;
         this.limits = new PictureLimits(rules.shop());
         this.flag = FlagLaw.of(rules.shop());
@@ -132,6 +135,10 @@ final class SizeLaw {
 
     private List<Note> notes(MatchedLine line, PrintedPicture printed, List<Note> ofColours) {
         List<Note> notes = new ArrayList<>(limits.notes(printed.fits()));
+        printed.fits().stream()
+                .flatMap(placed -> tint(placed).stream())
+                .findFirst()
+                .ifPresent(notes::add);
         notes.addAll(ofColours);
         for (BandLimit limit : printed.band().limitedBy()) {
             notes.add(new Note("limited", limited(limit, line)));
@@ -147,6 +154,22 @@ final class SizeLaw {
             notes.add(new Note("not-confirmed", Words.say("note.not-confirmed", material, kind)));
         }
         return List.copyOf(notes);
+    }
+
+    /** Only kinds that change colours when they are saved: in the others somebody chose nearly white. */
+    private Optional<Note> tint(PlacedPicture placed) {
+        boolean changesColours =
+                switch (placed.artwork().kind()) {
+                    case JPEG, WEBP -> true;
+                    case PNG, TIFF, GIF, SVG, PDF -> false;
+                };
+        if (!changesColours) {
+            return Optional.empty();
+        }
+        Box place = placed.fit().place();
+        return sights.of(placed.artwork())
+                .flatMap(sight -> Tint.of(sight, place, place.shared(placed.box())))
+                .map(Tint::note);
     }
 
     private String limited(BandLimit limit, MatchedLine line) {

@@ -22,6 +22,7 @@ final class HeldPage {
         NOTES.put("ppi", List.of(150, "200", "1656 x 709"));
         NOTES.put("crop", List.of("21", "15"));
         NOTES.put("stretch", List.of("4", "3"));
+        NOTES.put("tint", List.of("62", 250));
         NOTES.put(
                 "limited",
                 List.of(Words.say("size.limited.press"), Words.say("size.limited.height"), "120.65", "137.00"));

@@ -153,8 +153,8 @@ class InkedJpegTest {
     @Test
     void aProfileOfItsInksIsKept() throws IOException {
         byte[] icc;
-        try (InputStream in =
-                PDDeviceCMYK.class.getResourceAsStream("/org/apache/pdfbox/resources/icc/CGATS001Compat-v2-micro.icc")) {
+        try (InputStream in = PDDeviceCMYK.class.getResourceAsStream(
+                "/org/apache/pdfbox/resources/icc/CGATS001Compat-v2-micro.icc")) {
             icc = in.readAllBytes();
         }
         byte[] file = plain();
