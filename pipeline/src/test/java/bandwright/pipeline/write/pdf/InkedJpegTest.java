@@ -18,6 +18,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
@@ -59,7 +60,7 @@ class InkedJpegTest {
 
     private PDImageXObject stored(ArtworkFile artwork) throws IOException {
         PreparedPictures prepared = new PreparedPictures(home);
-        return (PDImageXObject) new Pictures(document, prepared).of(artwork);
+        return (PDImageXObject) new Pictures(document, prepared, Optional.empty()).of(artwork);
     }
 
     /** A flat colour, its four numbers as they are stored. */

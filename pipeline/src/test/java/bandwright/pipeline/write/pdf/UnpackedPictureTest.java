@@ -17,6 +17,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
@@ -58,8 +59,8 @@ class UnpackedPictureTest {
         assertThat(found).isInstanceOf(Found.Picture.class);
         ArtworkFile artwork = ((Found.Picture) found).artwork();
         PreparedPictures prepared = new PreparedPictures(home.resolve("scratch"));
-        prepared.ahead(List.of(artwork), List.of());
-        return (PDImageXObject) new Pictures(document, prepared).of(artwork);
+        prepared.ahead(List.of(artwork), List.of(), Optional.empty());
+        return (PDImageXObject) new Pictures(document, prepared, Optional.empty()).of(artwork);
     }
 
     private static byte[] samples(COSStream stream) throws IOException {
