@@ -20,11 +20,4 @@ public sealed interface Found {
 
     /** A file, or a path, that is not taken. */
     record Refused(String name, Flaw flaw) implements Found {}
-
-    /**
-     * A sound kind of picture that isn't printed so far.
-     *
-     * @param kind as a sentence says it: SVG
-     */
-    record NotYet(String name, String kind) implements Found {}
 }

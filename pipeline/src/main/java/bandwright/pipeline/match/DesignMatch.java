@@ -6,7 +6,6 @@ import bandwright.pipeline.artwork.Found;
 import bandwright.pipeline.held.Outcome;
 import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.intake.listing.Item;
-import bandwright.pipeline.match.MatchReason.NotYet;
 import bandwright.rules.Rulebook;
 import bandwright.rules.blanks.Blank;
 import bandwright.rules.designs.Design;
@@ -120,9 +119,6 @@ final class DesignMatch {
         }
         if (found instanceof Found.Refused refused) {
             return Outcome.held(new MatchReason.ArtworkUnreadable(refused.name(), refused.flaw()));
-        }
-        if (found instanceof Found.NotYet later) {
-            return Outcome.held(new NotYet(later.kind()));
         }
         Found.Missing missing = (Found.Missing) found;
         Optional<String> near = missing.nearest().stream().findFirst();

@@ -200,27 +200,4 @@ public sealed interface MatchReason extends Reason {
             return Words.say("match.source-and-why", source.id(), WhyNot.of(refusal.why(), blank, source));
         }
     }
-
-    /** A picture of a kind that is known but not printed yet; no row is ever printed without it. */
-    record NotYet(String kind) implements MatchReason {
-        @Override
-        public String code() {
-            return "not-yet";
-        }
-
-        @Override
-        public OrderField field() {
-            return OrderField.DESIGN;
-        }
-
-        @Override
-        public String message() {
-            return Words.say("match.not-yet.picture-kind", Quoted.of(kind));
-        }
-
-        @Override
-        public String cure() {
-            return Words.say("match.not-yet.picture-kind.cure");
-        }
-    }
 }

@@ -14,7 +14,8 @@ public final class Captions {
         if (text.isBlank()) {
             return new Path2D.Double();
         }
-        Shape shape = new Shaping(fonts.chain(isBold ? "sans-bold" : "sans", text)).line(text, Shaping.isRightToLeft(text));
+        Shape shape =
+                new Shaping(fonts.chain(isBold ? "sans-bold" : "sans", text)).line(text, Shaping.isRightToLeft(text));
         return AffineTransform.getScaleInstance(size / TypeCase.EM, size / TypeCase.EM)
                 .createTransformedShape(shape);
     }

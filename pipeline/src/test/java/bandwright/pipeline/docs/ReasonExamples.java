@@ -110,7 +110,6 @@ final class ReasonExamples {
         for (Flaw flaw : Flaw.values()) {
             all.add(new MatchReason.ArtworkUnreadable("tern.jpg", flaw));
         }
-        all.add(new MatchReason.NotYet("SVG"));
         return all;
     }
 

@@ -59,7 +59,7 @@ final class WeekendOrders {
             Q1046 | Paid | TILE-4-W | keeper | 2 |
             Q1047 | Paid | TUM-20-W | skerries | 3 |
             Q1047 | Paid | CAMP-12-E | rowing club | 4 | | Name: Hesper; Name: Zoë; Name: Łucja; Name: Ιωάννης
-            Q1047 | Paid | MUG-11-W | regatta-photo.jpg | 1 |
+            Q1047 | Paid | MUG-11-W | rowing club | 1 |
             Q1048 | Paid | CAMP-12-E | shoal | 2 |
             Q1048 | Paid | STEIN-16-F | lamp | 1 | clamp
             Q1049 | Cancelled | MUG-11-W | tern | 1 |
@@ -70,7 +70,7 @@ final class WeekendOrders {
             Q1051 | Paid | COAST-R | foghorn | about a dozen |
             Q1052 | Paid | MUG-14-LIP | keeper | 1 |
             Q1052 | Paid | TUM-12-W | shoal | 1 |
-            Q1053 | Paid | CONE-12-W | rowing club | 2 | | Name: Marigold; Name: Ossian
+            Q1053 | Paid | CONE-12-W | pennants | 2 | | Name: Marigold; Name: Ossian
             Q1053 | Paid | MUG-11-W | watch | 2 |
             """;
 

@@ -32,8 +32,10 @@ public final class Gallery {
         flat(KeeperPicture.draw(2475, 0.95), folder.resolve("keeper.png"));
         flat(FoghornPicture.draw(1100, 1.1), folder.resolve("foghorn-square.png"));
         flat(FoghornPicture.draw(2475, 0.95), folder.resolve("foghorn.png"));
+        Files.writeString(folder.resolve("pennants.svg"), PennantsPicture.draw());
         // What a buyer sends from a telephone: far too few pixels for a mug.
-        jpeg(RowingPicture.draw(0.18), 0.8f, folder.resolve("regatta-photo.jpg"));
+        Files.createDirectories(folder.resolve("orders"));
+        jpeg(RowingPicture.draw(0.18), 0.8f, folder.resolve("orders/Q1047-3.jpg"));
         return List.of(
                 "tern.jpg",
                 "storm-lamp.png",
@@ -49,7 +51,8 @@ public final class Gallery {
                 "keeper.png",
                 "foghorn-square.png",
                 "foghorn.png",
-                "regatta-photo.jpg");
+                "pennants.svg",
+                "orders/Q1047-3.jpg");
     }
 
     private static void flat(Canvas picture, Path file) throws IOException {
