@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -229,7 +230,7 @@ final class UnicodeRulesTest {
     }
 
     /** Counted in characters that are no spaces: those before a break. */
-    private static TreeSet<Integer> breaks(String text) {
+    private static SortedSet<Integer> breaks(String text) {
         TreeSet<Integer> breaks = new TreeSet<>();
         int at = 0;
         for (Breaks.Piece piece : Breaks.pieces(text)) {
@@ -240,7 +241,7 @@ final class UnicodeRulesTest {
         return breaks;
     }
 
-    private static TreeSet<Integer> allowed(String text) {
+    private static SortedSet<Integer> allowed(String text) {
         BreakIterator lines = BreakIterator.getLineInstance(Locale.ROOT);
         lines.setText(text);
         List<Integer> at = new ArrayList<>();
