@@ -23,6 +23,7 @@ import bandwright.rules.units.Rgb;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -185,6 +186,7 @@ class ColourLawTest {
                 colour,
                 Align.CENTRE,
                 Optional.empty(),
+                Locale.ROOT,
                 OptionalInt.empty(),
                 false,
                 "Marguerite of the lamp",
