@@ -58,9 +58,9 @@ class PrintedPictureTest {
     @CsvSource({"20, 10, 40, ''", "20.04, 10, 39.96, ''", "26, 10, 34, 6.00", "0, 10, 57.5, 2.50", "0, 13, 90, 3.00"})
     void lettersThatAreCroppedWithTheirPictureAreTold(double x, double y, double width, String cut) {
         Box ink = box(20, 10, 40, 10);
-        Layer letters = new Layer.Type(Outline.of(ink), SAND, ink, box(x, y, width, 30));
-        PrintedPicture printed =
-                of(band(0), design(Fit.COVER, Optional.empty()), SQUARE).with(List.of(letters), Optional.empty());
+        Layer.Type letters = new Layer.Type(Outline.of(ink), SAND, ink, box(x, y, width, 30));
+        PrintedPicture printed = of(band(0), design(Fit.COVER, Optional.empty()), SQUARE)
+                .with(List.of(new PrintedPicture.Lettering("name", letters)), Optional.empty());
         assertThat(printed.cutText().map(length -> length.mm2().toPlainString()).orElse(""))
                 .isEqualTo(cut);
     }
