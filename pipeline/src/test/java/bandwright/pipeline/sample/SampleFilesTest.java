@@ -31,7 +31,8 @@ final class SampleFilesTest {
         assertThat(cells(SAMPLE)).hasSizeGreaterThan(20).isEqualTo(cells(fresh));
         Path artwork = SAMPLE.resolve("artwork");
         try (Stream<Path> kept = Files.walk(artwork)) {
-            assertThat(kept.filter(Files::isRegularFile).map(file -> artwork.relativize(file).toString()))
+            assertThat(kept.filter(Files::isRegularFile)
+                            .map(file -> artwork.relativize(file).toString()))
                     .containsExactlyInAnyOrderElementsOf(pictures);
         }
         for (String picture : pictures) {

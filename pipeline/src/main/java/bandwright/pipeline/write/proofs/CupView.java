@@ -122,7 +122,7 @@ record CupView(Body body, FlatPicture picture, Rgb base, Optional<Rgb> handle, R
         }
         int half = FINE * FINE / 2;
         int points = FINE * FINE;
-        return ((red + half) / points << 16) | ((green + half) / points << 8) | (blue + half) / points;
+        return (((red + half) / points) << 16) | (((green + half) / points) << 8) | ((blue + half) / points);
     }
 
     /** What is seen at a point: the wall, else the inside of the rim, else the ground. */

@@ -15,8 +15,7 @@ final class PennantsPicture {
 
     static String draw() {
         PennantsPicture picture = new PennantsPicture();
-        picture.out.append(
-                """
+        picture.out.append("""
                 <svg xmlns="http://www.w3.org/2000/svg" width="%d" height="%d" viewBox="0 0 %d %d">
                 """.formatted(WIDTH, HEIGHT, WIDTH, HEIGHT));
         picture.shape("rect", "width=\"" + WIDTH + "\" height=\"" + HEIGHT + "\"", Ink.CREAM);
@@ -52,8 +51,22 @@ final class PennantsPicture {
         for (int[] at : places) {
             String path = say(
                     "d=\"M%d %d q%d %d %d 0 q%d %d %d 0 q%d %d %d %d q%d %d %d %d z\"",
-                    at[0] - at[2], at[1], at[2] / 2, -at[2] / 2, at[2], at[2] / 2, -at[2] / 2, at[2], -at[2] / 2,
-                    -at[2] / 3, -at[2], at[2] / 6, -at[2] / 2, -at[2] / 2, -at[2], -at[2] / 6);
+                    at[0] - at[2],
+                    at[1],
+                    at[2] / 2,
+                    -at[2] / 2,
+                    at[2],
+                    at[2] / 2,
+                    -at[2] / 2,
+                    at[2],
+                    -at[2] / 2,
+                    -at[2] / 3,
+                    -at[2],
+                    at[2] / 6,
+                    -at[2] / 2,
+                    -at[2] / 2,
+                    -at[2],
+                    -at[2] / 6);
             shape("path", path, Ink.NIGHT);
         }
     }
@@ -102,10 +115,12 @@ final class PennantsPicture {
         StringBuilder path = new StringBuilder(say("M%d %d", -220 + shift - 220, HEIGHT + 20));
         path.append(say(" V%d", y));
         for (int x = -440 + shift; x < WIDTH + 220; x += 220) {
-            path.append(say(" q55 %d 130 %d q-24 %d 20 %d q36 %d 70 %d", -high, -high / 2, high / 3, high / 3, high / 3, high / 6));
+            path.append(say(
+                    " q55 %d 130 %d q-24 %d 20 %d q36 %d 70 %d",
+                    -high, -high / 2, high / 3, high / 3, high / 3, high / 6));
         }
         path.append(say(" V%d Z", HEIGHT + 20));
-        out.append(say(
-                "<path d=\"%s\" fill=\"#%06X\" stroke=\"#%06X\" stroke-width=\"9\"/>\n", path, colour, Ink.CREAM));
+        out.append(
+                say("<path d=\"%s\" fill=\"#%06X\" stroke=\"#%06X\" stroke-width=\"9\"/>\n", path, colour, Ink.CREAM));
     }
 }
