@@ -80,7 +80,8 @@ final class SvgEvents extends EventReaderDelegate {
         }
         isStyle &= !event.isEndElement();
         if (event.isCharacters() && isStyle) {
-            ready.add(EVENTS.createCharacters(families(event.asCharacters().getData())));
+            ready.add(EVENTS.createCharacters(
+                    families(event.asCharacters().getData()).replace("rebeccapurple", "#663399")));
             return;
         }
         ready.add(event);
@@ -128,8 +129,9 @@ final class SvgEvents extends EventReaderDelegate {
                 value = SvgFonts.find(value).orElse(value);
             } else if (name.equals("style")) {
                 value = families(value);
-                value = faded < 0 ? value : value.replaceAll("(^|[;\\s])opacity\\s*:[^;]*", "$1");
+                value = faded < 0 ? value : value.replaceAll("(^|[;\\s])opacity\\s*:[^;]*;?", "$1");
             }
+            value = value.replace("rebeccapurple", "#663399"); // of CSS Color 4, which the library doesn't know
             attributes.add(
                     value.equals(attribute.getValue())
                             ? attribute

@@ -17,6 +17,9 @@ import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.ColorModel;
@@ -119,7 +122,7 @@ final class SvgForm implements IPdfBoxGraphics2DDrawControl {
             return null;
         }
         if (isOfPdf(about.getPaint())) {
-            return shape;
+            return cubic(shape);
         }
         pixels(inked, about.getPaint(), about.getGraphics());
         return null;
@@ -128,9 +131,49 @@ final class SvgForm implements IPdfBoxGraphics2DDrawControl {
     private static boolean isOfPdf(Paint paint) {
         if (paint instanceof MultipleGradientPaint gradient) {
             boolean isKnown = paint instanceof LinearGradientPaint || paint instanceof RadialGradientPaint;
-            return isKnown && gradient.getCycleMethod() == MultipleGradientPaint.CycleMethod.NO_CYCLE;
+            return isKnown
+                    && isEven(gradient.getTransform())
+                    && gradient.getCycleMethod() == MultipleGradientPaint.CycleMethod.NO_CYCLE;
         }
         return paint instanceof Color || paint instanceof GradientPaint;
+    }
+
+    /** Stretched more one way than the other, a gradient's lines would no longer stand upright on its direction. */
+    private static boolean isEven(AffineTransform map) {
+        double across = Math.hypot(map.getScaleX(), map.getShearY());
+        double down = Math.hypot(map.getShearX(), map.getScaleY());
+        double product = map.getScaleX() * map.getShearX() + map.getShearY() * map.getScaleY();
+        return Math.abs(across - down) < 1e-3 * across && Math.abs(product) < 1e-3 * across * down;
+    }
+
+    /** The same outline without quadratic curves: their control point stands at two thirds from either end. */
+    private static Path2D cubic(Shape shape) {
+        Path2D out = new Path2D.Double();
+        double[] p = new double[6];
+        double x = 0;
+        double y = 0;
+        PathIterator path = shape.getPathIterator(null);
+        out.setWindingRule(path.getWindingRule());
+        for (; !path.isDone(); path.next()) {
+            switch (path.currentSegment(p)) {
+                case PathIterator.SEG_MOVETO -> out.moveTo(p[0], p[1]);
+                case PathIterator.SEG_LINETO -> out.lineTo(p[0], p[1]);
+                case PathIterator.SEG_QUADTO ->
+                    out.curveTo(
+                            x + (p[0] - x) * 2 / 3,
+                            y + (p[1] - y) * 2 / 3,
+                            p[2] + (p[0] - p[2]) * 2 / 3,
+                            p[3] + (p[1] - p[3]) * 2 / 3,
+                            p[2],
+                            p[3]);
+                case PathIterator.SEG_CUBICTO -> out.curveTo(p[0], p[1], p[2], p[3], p[4], p[5]);
+                default -> out.closePath();
+            }
+            Point2D at = out.getCurrentPoint();
+            x = at.getX();
+            y = at.getY();
+        }
+        return out;
     }
 
     private void pixels(Shape shape, Paint paint, PdfBoxGraphics2D g) {

@@ -25,7 +25,7 @@ final class SvgScan {
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final Set<String> SHAPES =
             Set.of("path", "rect", "circle", "ellipse", "line", "polyline", "polygon", "text");
-    private static final Set<String> WHOLES = Set.of("g", "svg", "use", "a", "switch");
+    private static final Set<String> WHOLES = Set.of("g", "svg", "use", "a");
     private static final Pattern OUTSIDE =
             Pattern.compile("url\\(\\s*['\"]?\\s*(?!['\"#\\s])", Pattern.CASE_INSENSITIVE);
     /** A blur of a thousand units or more spreads over pictures far larger than any artwork. [J] */
@@ -120,7 +120,7 @@ final class SvgScan {
         String name = space == null || space.isEmpty() || space.equals(SVG) ? reader.getLocalName() : "";
         require(!open.isEmpty() || name.equals("svg"), Flaw.UNKNOWN_KIND);
         require(++elements <= Limits.SVG_ELEMENTS && open.size() < Limits.SVG_DEPTH, Flaw.TOO_COMPLEX);
-        require(!name.equals("foreignObject"), Flaw.BLENDING);
+        require(!name.equals("foreignObject") && !name.equals("switch"), Flaw.BLENDING);
         hasText |= name.equals("text");
         hasStyles |= name.equals("style");
         Open parent = open.peek();
