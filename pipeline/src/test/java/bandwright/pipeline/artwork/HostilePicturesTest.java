@@ -37,7 +37,7 @@ class HostilePicturesTest {
         return new Probe("tern", file).found();
     }
 
-    private record Hostile(String name, Flaw flaw, byte[] content) {
+    private record Hostile(String name, Flaw flaw, ByteBuffer content) {
         @Override
         public String toString() {
             return name;
@@ -95,9 +95,10 @@ class HostilePicturesTest {
         List<Hostile> all = new ArrayList<>();
         for (Map.Entry<String, TiffSamples> entry : tiffs.entrySet()) {
             String name = entry.getKey();
-            all.add(new Hostile(name, flaw(name), entry.getValue().file()));
+            all.add(new Hostile(
+                    name, flaw(name), ByteBuffer.wrap(entry.getValue().file())));
         }
-        others().forEach((name, content) -> all.add(new Hostile(name, flaw(name), content)));
+        others().forEach((name, content) -> all.add(new Hostile(name, flaw(name), ByteBuffer.wrap(content))));
         return all;
     }
 
@@ -208,7 +209,7 @@ class HostilePicturesTest {
     @MethodSource("hostiles")
     void eachIsRefusedByOneClearFlawAndTakesLittle(Hostile hostile) throws IOException {
         long before = allocated();
-        Found found = probe(hostile.content());
+        Found found = probe(hostile.content().array());
         assertThat(found).isEqualTo(new Found.Refused("tern", hostile.flaw()));
         assertThat((allocated() - before) / MEGABYTE).as("megabytes").isLessThan(20);
     }

@@ -38,7 +38,7 @@ public final class TiffSamples {
         this.values = random.ints((long) width * height * samples, 0, 1 << bits).toArray();
     }
 
-    /** @param colour TIFF's own code: 0 and 1 grey, 2 RGB, 3 palette, 5 inks */
+    /** A picture of random samples; its colour is TIFF's own code: 0 and 1 grey, 2 RGB, 3 palette, 5 inks. */
     public static TiffSamples of(int width, int height, int bits, int colour, int samples) {
         TiffSamples tiff = new TiffSamples(width, height, bits, samples);
         tiff.field(TiffTag.WIDTH, width).field(TiffTag.HEIGHT, height).field(TiffTag.COLOUR, colour);

@@ -101,7 +101,7 @@ public final class WebpSamples {
         return chunk("RIFF", body.toByteArray());
     }
 
-    /** @param flags 0x20 profile, 0x10 alpha, 0x08 Exif, 0x02 moves */
+    /** A canvas with flags: 0x20 profile, 0x10 alpha, 0x08 Exif, 0x02 moves. */
     public static byte[] canvas(int flags, int width, int height) {
         ByteBuffer content = ByteBuffer.allocate(12).order(ByteOrder.LITTLE_ENDIAN);
         content.putInt(flags).putInt(width - 1).position(7);
