@@ -74,7 +74,7 @@ class UnpackedPictureTest {
         long rowBits = (long) (rowSamples * bits + 7) / 8 * 8;
         int value = 0;
         for (long b = y * rowBits + (long) i * bits; b < y * rowBits + (i + 1L) * bits; b++) {
-            value = value << 1 | samples[(int) (b / 8)] >> (7 - b % 8) & 1;
+            value = (value << 1) | ((samples[(int) (b / 8)] >> (7 - (b % 8))) & 1);
         }
         return value;
     }
@@ -210,7 +210,7 @@ class UnpackedPictureTest {
                 stored(WebpSamples.file(WebpSamples.chunk("VP8L", WebpSamples.lossless(37, 23, hasAlpha, pixels))));
         byte[] samples = samples(image.getCOSObject());
         for (int i = 0; i < pixels.length; i++) {
-            int seen = (samples[3 * i] & 255) << 16 | (samples[3 * i + 1] & 255) << 8 | samples[3 * i + 2] & 255;
+            int seen = ((samples[3 * i] & 255) << 16) | ((samples[3 * i + 1] & 255) << 8) | (samples[3 * i + 2] & 255);
             assertThat(seen).as("pixel %s", i).isEqualTo(pixels[i] & 0xFF_FFFF);
         }
         assertThat(image.getSoftMask() != null).isEqualTo(hasAlpha);
