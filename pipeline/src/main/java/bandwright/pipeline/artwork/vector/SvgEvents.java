@@ -92,7 +92,13 @@ final class SvgEvents extends EventReaderDelegate {
         begin(
                 like,
                 "filter",
-                List.of(attribute("id", SvgScan.filterName(number)), attribute("color-interpolation-filters", "sRGB")));
+                List.of(
+                        attribute("id", SvgScan.filterName(number)),
+                        attribute("x", "-1"),
+                        attribute("y", "-1"),
+                        attribute("width", "3"),
+                        attribute("height", "3"),
+                        attribute("color-interpolation-filters", "sRGB")));
         begin(like, "feComponentTransfer", List.of());
         begin(
                 like,

@@ -25,6 +25,9 @@ final class SvgScan {
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final Set<String> SHAPES =
             Set.of("path", "rect", "circle", "ellipse", "line", "polyline", "polygon", "text");
+    /** What the library passes over, though it paints something. */
+    private static final Set<String> UNDRAWN = Set.of("foreignObject", "switch");
+
     private static final Set<String> WHOLES = Set.of("g", "svg", "use", "a");
     private static final Pattern OUTSIDE =
             Pattern.compile("url\\(\\s*['\"]?\\s*(?!['\"#\\s])", Pattern.CASE_INSENSITIVE);
@@ -37,6 +40,7 @@ final class SvgScan {
             Pattern.compile("mix-blend-mode\\s*:\\s*(?!normal)", Pattern.CASE_INSENSITIVE);
     private static final Pattern SHORTHAND = Pattern.compile("(?:^|[;{\\s])font\\s*:", Pattern.CASE_INSENSITIVE);
     private static final Pattern STROKED = Pattern.compile("(?:^|[;\\s])stroke\\s*:\\s*(?!none)");
+    private static final Pattern UNFILLED = Pattern.compile("(?:^|[;\\s])fill\\s*:\\s*none");
     private static final Pattern FILTERED = Pattern.compile("(?:^|[;\\s])(?:filter|mask)\\s*:");
     private static final Pattern OPACITY = Pattern.compile("(?:^|[;\\s])opacity\\s*:\\s*([0-9.eE+-]+)(%?)");
     static final Pattern FAMILY = Pattern.compile("font-family\\s*:\\s*([^;}]*)", Pattern.CASE_INSENSITIVE);
@@ -66,10 +70,12 @@ final class SvgScan {
         final String name;
         final double opacity;
         final boolean isStroked;
+        final boolean isFilled;
         final boolean isFiltered;
         int painted;
 
-        Open(int number, String name, double opacity, boolean isStroked, boolean isFiltered) {
+        Open(int number, String name, double opacity, boolean isStroked, boolean isFilled, boolean isFiltered) {
+            this.isFilled = isFilled;
             this.number = number;
             this.name = name;
             this.opacity = opacity;
@@ -120,13 +126,17 @@ final class SvgScan {
         String name = space == null || space.isEmpty() || space.equals(SVG) ? reader.getLocalName() : "";
         require(!open.isEmpty() || name.equals("svg"), Flaw.UNKNOWN_KIND);
         require(++elements <= Limits.SVG_ELEMENTS && open.size() < Limits.SVG_DEPTH, Flaw.TOO_COMPLEX);
-        require(!name.equals("foreignObject") && !name.equals("switch"), Flaw.BLENDING);
+        require(!UNDRAWN.contains(name), Flaw.BLENDING);
         hasText |= name.equals("text");
         hasStyles |= name.equals("style");
         Open parent = open.peek();
         work.begin(reader.getAttributeValue(null, "id"));
         double opacity = 1;
         boolean isStroked = hasStyles || (parent != null && parent.isStroked);
+        // The library takes a marker for as large as it says, whatever the line's width.
+        boolean isScaled = name.equals("marker") && reader.getAttributeValue(null, "viewBox") == null;
+        require(!isScaled || "userSpaceOnUse".equals(reader.getAttributeValue(null, "markerUnits")), Flaw.BLENDING);
+        boolean isFilled = !name.equals("line") && (parent == null || parent.isFilled);
         boolean isFiltered = false;
         for (int i = 0; i < reader.getAttributeCount() && !name.isEmpty(); i++) {
             String key = reader.getAttributeLocalName(i);
@@ -135,13 +145,14 @@ final class SvgScan {
             String style = key.equals("style") ? value : key + ":" + value;
             opacity = opacity(style, opacity);
             isStroked |= STROKED.matcher(style).find();
+            isFilled &= !UNFILLED.matcher(style).find();
             isFiltered |= FILTERED.matcher(style).find();
         }
         if (isFiltered) {
             work.filter();
         }
         require(!name.startsWith("fe") || ++filters <= Limits.SVG_FILTERS, Flaw.TOO_COMPLEX);
-        open.push(new Open(elements - 1, name, opacity, isStroked, isFiltered));
+        open.push(new Open(elements - 1, name, opacity, isStroked, isFilled, isFiltered));
     }
 
     private void attribute(String element, String key, String value) throws RefusedPicture {
@@ -188,7 +199,7 @@ final class SvgScan {
         work.end();
         Open ended = open.pop();
         if (SHAPES.contains(ended.name)) {
-            ended.painted += ended.isStroked ? 2 : 1;
+            ended.painted += ended.isStroked && ended.isFilled ? 2 : 1;
         } else if (ended.name.equals("use")) {
             ended.painted += 2;
         } else if (ended.name.equals("image")) {
