@@ -164,15 +164,15 @@ class HostileDrawingsTest {
             masks.append("<mask id=\"m%d\"><g mask=\"url(#m%d)\"><rect width=\"90\" height=\"90\"/></g></mask>"
                     .formatted(i, i + 1));
         }
-        svg("use-bomb", Flaw.DAMAGED, uses + "</defs><use href=\"#u14\"/>");
-        svg("use-of-itself", Flaw.DAMAGED, "<g id=\"a\"><use href=\"#a\"/></g>");
+        svg("use-bomb", Flaw.TOO_COMPLEX, uses + "</defs><use href=\"#u14\"/>");
+        svg("use-of-itself", Flaw.TOO_COMPLEX, "<g id=\"a\"><use href=\"#a\"/></g>");
         file(
                 "patterns.svg",
                 "TOO_COMPLEX or DAMAGED or printed",
                 document(patterns + "</defs><rect width=\"200\" height=\"100\" fill=\"url(#p0)\"/>"));
         file(
                 "pattern-of-itself.svg",
-                "DAMAGED or printed",
+                "TOO_COMPLEX",
                 document(
                         "<pattern id=\"p\" width=\".1\" height=\".1\"><rect width=\"9\" height=\"9\" fill=\"url(#p)\"/></pattern>"
                                 + "<rect width=\"90\" height=\"90\" fill=\"url(#p)\"/>"));
