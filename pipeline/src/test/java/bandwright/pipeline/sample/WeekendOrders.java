@@ -58,7 +58,7 @@ final class WeekendOrders {
             Q1046 | Paid | MUG-11-WH | choir | 1 |
             Q1046 | Paid | TILE-4-W | keeper | 2 |
             Q1047 | Paid | TUM-20-W | skerries | 3 |
-            Q1047 | Paid | CAMP-12-E | rowing club | 4 | | Name: Hesper; Name: Zoë; Name: Łucja; Name: Ιωάννης
+            Q1047 | Paid | MUG-15-W | rowing club | 4 | | Name: Hesper; Name: Zoë; Name: Łucja; Name: Ιωάννης
             Q1047 | Paid | MUG-11-W | rowing club | 1 |
             Q1048 | Paid | CAMP-12-E | shoal | 2 |
             Q1048 | Paid | STEIN-16-F | lamp | 1 | clamp

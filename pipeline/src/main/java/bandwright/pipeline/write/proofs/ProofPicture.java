@@ -25,9 +25,9 @@ final class ProofPicture {
     private static final Color QUIET = new Color(105, 105, 108);
 
     /** Of one view in pixels, while there are few pieces. */
-    private static final int CELL_WIDTH = 400;
+    private static final int CELL_WIDTH = 296;
 
-    private static final int VIEW_HEIGHT = 300;
+    private static final int VIEW_HEIGHT = 220;
     private static final int EDGE = 36;
     private static final int HEAD = 84;
     private static final int FOOT = 48;

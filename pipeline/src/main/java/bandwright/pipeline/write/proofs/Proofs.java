@@ -14,7 +14,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** proofs/Q1042.png: the pieces of an order in their own colours, for the buyer. */
 public final class Proofs implements Output {
@@ -37,11 +41,18 @@ public final class Proofs implements Output {
     }
 
     private static byte[] png(BufferedImage image) {
+        ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            ImageIO.write(image, "png", bytes);
+        try (MemoryCacheImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
+            ImageWriteParam param = writer.getDefaultWriteParam();
+            param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+            param.setCompressionQuality(0); // as small as it gets: it is sent to a buyer
+            writer.setOutput(out);
+            writer.write(null, new IIOImage(image, null, null), param);
         } catch (IOException e) {
             throw new UncheckedIOException(e); // memory doesn't fail
+        } finally {
+            writer.dispose();
         }
         return bytes.toByteArray();
     }

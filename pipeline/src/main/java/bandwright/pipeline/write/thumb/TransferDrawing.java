@@ -25,7 +25,7 @@ final class TransferDrawing {
     /** Stands for a picture that can't be shown. */
     private static final Rgb GREY = new Rgb(200, 200, 200);
 
-    private static final float QUALITY = 0.75f;
+    private static final float QUALITY = 0.7f;
 
     private TransferDrawing() {}
 

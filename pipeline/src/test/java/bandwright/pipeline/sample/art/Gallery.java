@@ -18,7 +18,7 @@ public final class Gallery {
     /** Draws all pictures into that folder and says their names. */
     public static List<String> write(Path folder) throws IOException {
         Files.createDirectories(folder);
-        jpeg(TernPicture.draw(), 0.75f, folder.resolve("tern.jpg"));
+        jpeg(TernPicture.draw(), 0.55f, folder.resolve("tern.jpg"));
         png(StormLampPicture.four().image(), folder.resolve("storm-lamp.png"));
         flat(StormLampPicture.one(), folder.resolve("storm-lamp-square.png"));
         flat(ChoirPicture.draw(), folder.resolve("choir.png"));
@@ -28,10 +28,10 @@ public final class Gallery {
         flat(SkerriesPicture.draw(2352, 2070, 0.85), folder.resolve("skerries-tall.png"));
         flat(ShoalPicture.draw(9, 6, 1), folder.resolve("shoal.png"));
         flat(ShoalPicture.draw(8, 12, 0.9), folder.resolve("shoal-tall.png"));
-        flat(KeeperPicture.draw(1100, 1.1), folder.resolve("keeper-square.png"));
-        flat(KeeperPicture.draw(2475, 0.95), folder.resolve("keeper.png"));
-        flat(FoghornPicture.draw(1100, 1.1), folder.resolve("foghorn-square.png"));
-        flat(FoghornPicture.draw(2475, 0.95), folder.resolve("foghorn.png"));
+        flat(KeeperPicture.draw(1100, 0.92), folder.resolve("keeper-square.png"));
+        flat(KeeperPicture.draw(2475, 0.82), folder.resolve("keeper.png"));
+        flat(FoghornPicture.draw(1100, 0.92), folder.resolve("foghorn-square.png"));
+        flat(FoghornPicture.draw(2475, 0.82), folder.resolve("foghorn.png"));
         Files.writeString(folder.resolve("pennants.svg"), PennantsPicture.draw());
         // What a buyer sends from a telephone: far too few pixels for a mug.
         Files.createDirectories(folder.resolve("orders"));
