@@ -5,8 +5,7 @@ import java.util.Arrays;
 
 /** Columns and keys that are read and checked, and that nothing asks for. A test fails as soon as something does. */
 enum Unused {
-    PEOPLE("key.people", Shop.class, "people"),
-    PROOFS("key.proofs", Shop.class, "proofs");
+    PEOPLE("key.people", Shop.class, "people");
 
     final String words;
     final Class<?> owner;

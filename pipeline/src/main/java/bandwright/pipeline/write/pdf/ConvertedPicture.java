@@ -15,6 +15,9 @@ final class ConvertedPicture {
     /** More than an A3 sheet has at 450 pixels an inch. */
     private static final long MOST_PIXELS = 40_000_000;
 
+    /** Of vector artwork with gradients and the like, which has no pixels of its own: 13 in at 300 an inch. */
+    private static final int DRAWN_SIDE = 4000;
+
     private ConvertedPicture() {}
 
     /** @param scratch a folder for what is packed */
@@ -40,6 +43,9 @@ final class ConvertedPicture {
     }
 
     private static int step(ArtworkFile artwork) {
+        if (artwork.kind().isVector()) {
+            return Math.max(1, Math.max(artwork.pixelWidth(), artwork.pixelHeight()) / DRAWN_SIDE);
+        }
         long pixels = (long) artwork.pixelWidth() * artwork.pixelHeight();
         return (int) Math.ceil(Math.sqrt((double) pixels / MOST_PIXELS));
     }

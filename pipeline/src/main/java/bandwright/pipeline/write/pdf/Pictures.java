@@ -60,7 +60,8 @@ public final class Pictures {
 
     /** The picture as this document has it, drawn in the unit square; the same object every time. */
     public PDXObject of(ArtworkFile artwork) throws IOException {
-        return artwork.kind().isVector() ? form(artwork) : stored(prepared.get(artwork, printer));
+        boolean isForm = artwork.kind().isVector() && printer.isEmpty();
+        return isForm ? form(artwork) : stored(prepared.get(artwork, printer));
     }
 
     private PDFormXObject form(ArtworkFile artwork) throws IOException {
@@ -76,7 +77,12 @@ public final class Pictures {
         }
     }
 
-    /** Its shapes, if it can be bent as outlines. */
+    /** Whether colours become a printer's own inks, those of vector artwork too. */
+    public boolean areConverted() {
+        return printer.isPresent();
+    }
+
+    /** Its shapes, if all of them are flat colours. */
     public Optional<List<InkedShape>> shapes(ArtworkFile artwork) throws IOException {
         return prepared.shapes(artwork);
     }

@@ -6,8 +6,8 @@ import bandwright.pipeline.size.Transfer;
 import bandwright.pipeline.tile.Placed;
 import bandwright.pipeline.write.pdf.Bending;
 import bandwright.pipeline.write.pdf.Bent;
-import bandwright.pipeline.write.pdf.BentShapes;
 import bandwright.pipeline.write.pdf.Canvas;
+import bandwright.pipeline.write.pdf.InkedShapes;
 import bandwright.pipeline.write.pdf.Pictures;
 import bandwright.pipeline.write.pdf.PreparedPictures;
 import bandwright.rules.blanks.Sector;
@@ -93,14 +93,15 @@ final class Transfers {
 
     private void draw(Canvas canvas, Layer.Picture picture, Optional<Sector> sector, String name) throws IOException {
         canvas.save();
+        Optional<List<InkedShape>> shapes =
+                sector.isPresent() || pictures.areConverted() ? pictures.shapes(picture.artwork()) : Optional.empty();
+        if (shapes.isPresent()) {
+            clip(canvas, picture.place().shared(picture.clip()), sector);
+            InkedShapes.draw(canvas, shapes.get(), picture.place(), sector, pictures);
+            canvas.restore();
+            return;
+        }
         if (sector.isPresent()) {
-            Optional<List<InkedShape>> shapes = pictures.shapes(picture.artwork());
-            if (shapes.isPresent()) {
-                clip(canvas, picture.place().shared(picture.clip()), sector);
-                BentShapes.draw(canvas, shapes.get(), picture.place(), sector.get(), pictures);
-                canvas.restore();
-                return;
-            }
             Bending bending = Bending.of(picture, sector.get(), warpPpi);
             clip(canvas, bending.shown(), sector);
             canvas.stretchTo(bending.box()).draw(name, pictures.of(bending)).restore();

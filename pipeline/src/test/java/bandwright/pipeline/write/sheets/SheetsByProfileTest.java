@@ -33,11 +33,12 @@ final class SheetsByProfileTest {
     @TempDir
     Path folder;
 
+    private Stall stall;
     private PDDocument sheets;
 
     @BeforeEach
     void print() throws Exception {
-        Stall stall = new Stall(folder)
+        stall = new Stall(folder)
                 .table(
                         "printers.csv",
                         "id,papers,mirror,colour,icc_profile,intent,scale_x,scale_y",
@@ -51,14 +52,19 @@ final class SheetsByProfileTest {
                         "texts.csv",
                         "design,field,anchor,x,y,width,height,max_size,colour",
                         "lamp,name,band,10 %,10 %,80 %,30 %,40,#80BC40")
+                .table("shop.csv", "key,value", "contrast_hold,1")
                 .orders("weekend.csv", "Order,SKU,Design,Personalisation", "Q1,MUG-11-W,lamp,Ada");
         Files.write(
                 folder.resolve("tables/light.icc"),
                 ICC_Profile.getInstance(ColorSpace.CS_LINEAR_RGB).getData());
         square(Files.createDirectories(folder.resolve("artwork")).resolve("square.png"));
-        Run run = stall.artwork(folder.resolve("artwork")).publish();
+        sheets = sheets(stall.artwork(folder.resolve("artwork")));
+    }
+
+    private static PDDocument sheets(Stall stall) throws Exception {
+        Run run = stall.publish();
         assertThat(run.held()).isEmpty();
-        sheets = Loader.loadPDF(stall.outbox()
+        return Loader.loadPDF(stall.outbox()
                 .resolve(run.id().toString())
                 .resolve("sheets/letter-01.pdf")
                 .toFile());
@@ -97,6 +103,38 @@ final class SheetsByProfileTest {
         assertThat(inks).hasSize(2);
         assertInk(inks.get(0), 0xBC8040);
         assertInk(inks.get(1), 0x80BC40);
+    }
+
+    /** Flat shapes stay shapes, in the printer's inks. */
+    @Test
+    void aDrawingsShapesAreConverted() throws Exception {
+        try (PDDocument drawn = drawing("<rect width='90' height='90' fill='#40BC80'/>")) {
+            assertThat(images(drawn.getPage(0).getResources())).isEmpty();
+            assertThat(fills(drawn)).anySatisfy(ink -> assertInk(ink, 0x40BC80));
+        }
+    }
+
+    /** A gradient has no flat colour: it becomes pixels in the printer's inks. */
+    @Test
+    void aDrawingsGradientsAreConverted() throws Exception {
+        try (PDDocument drawn = drawing(
+                "<linearGradient id='g'><stop stop-color='#40BC80'/>"
+                        + "<stop offset='1' stop-color='#40BC80'/></linearGradient><rect width='90' height='90' fill='url(#g)'/>")) {
+            List<PDImageXObject> images = images(drawn.getPage(0).getResources());
+            assertThat(images).hasSize(1);
+            int[] pixel = images.get(0).getRawRaster().getPixels(400, 400, 1, 1, (int[]) null);
+            assertThat(pixel[1]).isCloseTo(light(0xBC), within(1));
+        }
+    }
+
+    private PDDocument drawing(String shapes) throws Exception {
+        Files.writeString(
+                folder.resolve("artwork/square.svg"),
+                "<svg xmlns='http://www.w3.org/2000/svg' width='90' height='90'>" + shapes + "</svg>");
+        stall.table("designs.csv", "design,artwork,placement,fit", "lamp,square.svg,opposite,contain")
+                .table("texts.csv", "design,field")
+                .orders("weekend.csv", "Order,SKU,Design", "Q2,MUG-11-W,lamp");
+        return sheets(stall);
     }
 
     @Test

@@ -8,21 +8,24 @@ import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * Vector artwork bent for a cone, shape by shape: every line and curve is carried through the sector and halved until it
- * lies within 0.01 mm of the true one. What has no outline, a gradient or a picture, is never here: see
- * {@link PreparedPictures#shapes}.
+ * Vector artwork drawn shape by shape, each in a flat colour of its own: bent for a cone, where every line and curve is
+ * carried through the sector and halved until it lies within 0.01 mm of the true one, and in a printer's own inks. What
+ * has no outline, a gradient or a picture, is never here: see {@link PreparedPictures#shapes}.
  */
-public final class BentShapes {
-    private BentShapes() {}
+public final class InkedShapes {
+    private InkedShapes() {}
 
     /**
      * Draws it.
      *
      * @param place where the whole artwork would lie in the flat band
+     * @param sector how the band is bent; empty = not at all
      */
-    public static void draw(Canvas canvas, List<InkedShape> shapes, Box place, Sector sector, Pictures pictures)
+    public static void draw(
+            Canvas canvas, List<InkedShape> shapes, Box place, Optional<Sector> sector, Pictures pictures)
             throws IOException {
         AffineTransform toPlace = new AffineTransform(
                 place.width().mm(),
@@ -33,12 +36,12 @@ public final class BentShapes {
                 place.y().mm());
         for (InkedShape shape : shapes) {
             canvas.save();
-            shape.clip().ifPresent(clip -> canvas.clip(bent(clip, toPlace, sector)));
+            shape.clip().ifPresent(clip -> canvas.clip(placed(clip, toPlace, sector)));
             canvas.ink(pictures.ink(shape.colour()));
             if (shape.opacity() < 1) {
                 canvas.opacity(shape.opacity());
             }
-            Outline outline = bent(shape.outline(), toPlace, sector);
+            Outline outline = placed(shape.outline(), toPlace, sector);
             if (shape.isEvenOdd()) {
                 canvas.fillEvenOdd(outline);
             } else {
@@ -48,7 +51,8 @@ public final class BentShapes {
         }
     }
 
-    private static Outline bent(Shape shape, AffineTransform toPlace, Sector sector) {
-        return Bent.outline(Outline.of(shape, toPlace), sector);
+    private static Outline placed(Shape shape, AffineTransform toPlace, Optional<Sector> sector) {
+        Outline flat = Outline.of(shape, toPlace);
+        return sector.map(bent -> Bent.outline(flat, bent)).orElse(flat);
     }
 }
