@@ -1,5 +1,6 @@
 package bandwright.rules.paper;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
@@ -8,6 +9,7 @@ import java.util.Optional;
  *
  * @param papers ids of papers that it takes, in its order
  * @param profile how its colours are converted; empty where its driver does that
+ * @param inkCost of a square metre of full ink; empty = not counted
  * @param scaleX measured / nominal across the page as fed
  * @param scaleY measured / nominal along the page as fed
  */
@@ -16,6 +18,7 @@ public record Printer(
         List<String> papers,
         MirrorBy mirror,
         Optional<PrinterProfile> profile,
+        Optional<BigDecimal> inkCost,
         double scaleX,
         double scaleY,
         String note) {

@@ -44,6 +44,7 @@ public record Printers(List<Printer> list) {
                 row.cell("papers").needed().list(),
                 row.cell("mirror").needed().word(MirrorBy.values()).orElse(MirrorBy.FILE),
                 colour == ColourBy.PROFILE ? profile(row, folder.find(isOwn, profile)) : Optional.empty(),
+                row.cell("ink_cost").cost(),
                 scale(row, "scale_x"),
                 scale(row, "scale_y"),
                 row.text("note"));

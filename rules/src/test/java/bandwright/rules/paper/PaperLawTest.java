@@ -114,6 +114,6 @@ class PaperLawTest {
     }
 
     private static Printer printer() {
-        return new Printer("desk", List.of("pad"), MirrorBy.FILE, Optional.empty(), 1, 1, "");
+        return new Printer("desk", List.of("pad"), MirrorBy.FILE, Optional.empty(), Optional.empty(), 1, 1, "");
     }
 }

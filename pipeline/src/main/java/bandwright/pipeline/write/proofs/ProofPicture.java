@@ -83,13 +83,20 @@ final class ProofPicture {
         g.setColor(GROUND);
         g.fillRect(0, 0, image.getWidth(), image.getHeight());
         words(g, Words.say("proofs.order", order), true, 26, EDGE, 52, DARK);
-        words(g, Words.say("proofs.estimate"), false, 15, EDGE, image.getHeight() - 20, QUIET);
+        words(g, estimate(), false, 15, EDGE, image.getHeight() - 20, QUIET);
         g.dispose();
         for (int i = 0; i < pieces.size(); i++) {
             int left = EDGE + i % columns * (blockWidth + GAP);
             piece(image, pieces.get(i), left, HEAD + tops[i / columns], blockWidth);
         }
         return image;
+    }
+
+    private String estimate() {
+        boolean isSure = pieces.stream()
+                .flatMap(piece -> SeenBase.of(piece.unit().matched().blank()).stream())
+                .allMatch(SeenBase::isSure);
+        return Words.say("proofs.estimate") + (isSure ? "" : " " + Words.say("proofs.unsure"));
     }
 
     private List<ProofPiece> row(int row, int columns) {

@@ -60,7 +60,14 @@ final class SetupSheet {
         return PaperRoom.of(
                 room.paper(),
                 new Printer(
-                        own.id(), own.papers(), MirrorBy.FILE, own.profile(), own.scaleX(), own.scaleY(), own.note()));
+                        own.id(),
+                        own.papers(),
+                        MirrorBy.FILE,
+                        own.profile(),
+                        own.inkCost(),
+                        own.scaleX(),
+                        own.scaleY(),
+                        own.note()));
     }
 
     Length width() {

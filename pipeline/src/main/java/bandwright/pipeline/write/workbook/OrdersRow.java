@@ -65,7 +65,7 @@ final class OrdersRow {
             case LOAD ->
                 distinct(fate.units().stream()
                         .map(unit -> loads.getOrDefault(unit.id(), 0).toString()));
-            case ROW, PIECES, COST -> "";
+            case ROW, PIECES, COST, INK -> "";
         };
     }
 

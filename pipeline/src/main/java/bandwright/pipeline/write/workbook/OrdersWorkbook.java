@@ -3,12 +3,17 @@ package bandwright.pipeline.write.workbook;
 import bandwright.pipeline.RowFate;
 import bandwright.pipeline.RowFates;
 import bandwright.pipeline.Run;
+import bandwright.pipeline.size.Unit;
+import bandwright.pipeline.tile.Placed;
 import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.Output;
+import bandwright.pipeline.write.SheetFiles;
+import bandwright.pipeline.write.SheetPage;
 import bandwright.rules.Rulebook;
 import bandwright.rules.words.Words;
 import java.util.List;
 import java.util.Locale;
+import org.dhatim.fastexcel.Workbook;
 
 /** orders.xlsx: every row that was read, with what became of it. */
 public final class OrdersWorkbook implements Output {
@@ -31,7 +36,8 @@ public final class OrdersWorkbook implements Output {
         UNITS,
         PAGES,
         LOAD,
-        COST;
+        COST,
+        INK;
 
         private static final List<Column> ALL = List.of(values());
 
@@ -43,15 +49,8 @@ public final class OrdersWorkbook implements Output {
     @Override
     public List<OutFile> files(Run run, Rulebook rules) {
         double spoilRate = rules.shop().spoilRate();
-        return List.of(new OutFile(
-                FILE,
-                out -> WorkbookFile.write(
-                        out,
-                        run.id().date(),
-                        book -> fill(
-                                new TextSheet(book.newWorksheet(Words.say("orders-workbook.name")), header()),
-                                run,
-                                spoilRate))));
+        return List.of(
+                new OutFile(FILE, out -> WorkbookFile.write(out, run.id().date(), book -> fill(book, run, spoilRate))));
     }
 
     private static List<String> header() {
@@ -60,15 +59,37 @@ public final class OrdersWorkbook implements Output {
                 .toList();
     }
 
-    private static void fill(TextSheet sheet, Run run, double spoilRate) {
+    private static void fill(Workbook book, Run run, double spoilRate) {
+        TextSheet sheet = new TextSheet(book.newWorksheet(Words.say("orders-workbook.name")), header());
         OrdersRow rows = new OrdersRow(run);
-        UnitCosts costs = new UnitCosts(run, spoilRate);
+        UnitInks inks = new UnitInks(run.sights());
+        UnitCosts costs = new UnitCosts(run, inks, spoilRate);
         for (RowFate fate : RowFates.of(run)) {
             int row = sheet.next(rows.texts(fate));
             sheet.number(row, Column.ROW.number(), fate.row().from().row(), "0");
             sheet.number(row, Column.PIECES.number(), fate.ordered(), "0");
             costs.of(fate).ifPresent(cost -> sheet.number(row, Column.COST.number(), cost, "0.00"));
+            inks.cm2(fate.units()).ifPresent(ink -> sheet.number(row, Column.INK.number(), ink, "0"));
         }
         sheet.finish();
+        sheets(new TextSheet(book.newWorksheet(Words.say("orders-workbook.sheets")), sheetsHeader()), run, inks);
+    }
+
+    /** How much ink each sheet takes, to be compared with the others. */
+    private static void sheets(TextSheet sheet, Run run, UnitInks inks) {
+        for (SheetPage page : SheetFiles.of(run.tiled()).pages()) {
+            int row = sheet.next(List.of(Words.say("orders-workbook.page", page.file(), page.page()), "", ""));
+            List<Unit> units = page.sheet().placed().stream().map(Placed::unit).toList();
+            sheet.number(row, 1, units.size(), "0");
+            inks.cm2(units).ifPresent(ink -> sheet.number(row, 2, ink, "0"));
+        }
+        sheet.finish();
+    }
+
+    private static List<String> sheetsHeader() {
+        return List.of(
+                Words.say("orders-workbook.pages"),
+                Words.say("orders-workbook.units-on-it"),
+                Words.say("orders-workbook.ink"));
     }
 }

@@ -151,7 +151,7 @@ class WorkbooksTest {
     void everyRowSaysWhatBecameOfIt() throws IOException {
         XSSFSheet sheet = book(ORDERS, RunMaker.weekend().run()).getSheetAt(0);
 
-        assertThat(texts(sheet, 0)).startsWith("file", "sheet", "row", "order").endsWith("unit cost");
+        assertThat(texts(sheet, 0)).startsWith("file", "sheet", "row", "order").endsWith("unit cost", "ink, cm2 in full");
         assertThat(texts(sheet, 1))
                 .containsExactly(
                         "orders.xlsx",
@@ -169,7 +169,8 @@ class WorkbooksTest {
                         "Q1042-1-1; Q1042-1-2",
                         "sheets/letter-01.pdf page 1",
                         "1; 2",
-                        "2.16");
+                        "2.16",
+                        "0");
         assertThat(texts(sheet, 2)).contains("0071", "3", "part", "artwork-missing", "0071-1-1", "2.27");
         assertThat(texts(sheet, 3)).contains("Q1046", "held", "storm-lamp.jpg");
         assertThat(texts(sheet, 4)).contains("Q1001", "skipped", "cancelled", "The order is cancelled.");
