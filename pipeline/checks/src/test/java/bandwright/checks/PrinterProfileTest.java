@@ -6,9 +6,16 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import bandwright.pipeline.pixels.PictureColour;
 import bandwright.pipeline.pixels.SrgbProfile;
+import bandwright.pipeline.pixels.ThroughPrinter;
 import bandwright.pipeline.pixels.ToPrinter;
+import bandwright.pipeline.size.Layer;
+import bandwright.pipeline.size.colour.GamutLoss;
+import bandwright.pipeline.size.colour.Print;
 import bandwright.rules.Rulebook;
 import bandwright.rules.paper.PrinterProfile;
+import bandwright.rules.units.Box;
+import bandwright.rules.units.Length;
+import bandwright.rules.units.Rgb;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.io.IOException;
@@ -54,6 +61,58 @@ final class PrinterProfileTest {
         assertAlike(ToPrinter.of(colour, printer).inks(colours()), littleCms("light.icc", 1));
     }
 
+    /** There and back, as the other program goes it: what the inks can't make comes back as another colour. */
+    @Test
+    void whatAPrinterLeavesOfAColourIsWhatAnotherProgramSays() throws Exception {
+        assumeTrue(Programs.has("transicc"), "needs LittleCMS's utilities");
+        Files.write(folder.resolve("srgb.icc"), SrgbProfile.bytes());
+        PrinterProfile printer = profile(InkProfile.bytes(), "perceptual");
+        int[] seen = ThroughPrinter.of(printer).orElseThrow().seen(new int[] {0xC83232, 0x808080, 0xFFFFFF});
+        List<double[]> inks = littleCms("srgb.icc", 1);
+        double[] grey = inks.get(62); // 128, 128, 128 of the grid
+        String back = said(
+                grey[0] + "\n" + grey[1] + "\n" + grey[2] + "\n" + grey[3] + "\n",
+                "transicc",
+                "-i",
+                "tables/ink.icc",
+                "-o",
+                "srgb.icc",
+                "-t",
+                "1",
+                "-n");
+        String[] parts = back.strip()
+                .lines()
+                .reduce((one, last) -> last)
+                .orElseThrow()
+                .strip()
+                .split("\\s+", -1);
+        assertThat(seen[1] >> 16 & 255).isCloseTo((int) Math.round(Double.parseDouble(parts[0])), within(3));
+        assertThat(seen[1] >> 8 & 255).isCloseTo((int) Math.round(Double.parseDouble(parts[1])), within(3));
+        assertThat(seen[1] & 255).isCloseTo((int) Math.round(Double.parseDouble(parts[2])), within(3));
+    }
+
+    @Test
+    void coloursThatInksCantMakeAreCounted() throws Exception {
+        Box box = Box.of(Length.mm(10), Length.mm(10));
+        Print red = Print.of(List.of(new Layer.Fill(box, new Rgb(0xC8, 0x32, 0x32))), any -> Optional.empty())
+                .orElseThrow();
+        assertThat(GamutLoss.share(red, profile(InkProfile.bytes(), "perceptual")))
+                .hasValue(1);
+        assertThat(GamutLoss.share(red, profile(SrgbProfile.bytes(), "perceptual")))
+                .hasValue(0);
+    }
+
+    private String said(String typed, String... command) throws IOException {
+        Process process = new ProcessBuilder(command)
+                .directory(folder.toFile())
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
+        try (OutputStream out = process.getOutputStream()) {
+            out.write(typed.getBytes(StandardCharsets.US_ASCII));
+        }
+        return new String(process.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);
+    }
+
     private PrinterProfile profile(byte[] bytes, String intent) throws Exception {
         Path tables = Files.createDirectories(folder.resolve("tables"));
         Files.write(tables.resolve("ink.icc"), bytes);
@@ -81,19 +140,15 @@ final class PrinterProfileTest {
     }
 
     /** Four inks of each colour, in per cent. */
-    private List<double[]> littleCms(String source, int intent) throws IOException, InterruptedException {
-        Process process = new ProcessBuilder(
-                        "transicc", "-i", source, "-o", "tables/ink.icc", "-t", String.valueOf(intent), "-n")
-                .directory(folder.toFile())
-                .redirectError(ProcessBuilder.Redirect.DISCARD)
-                .start();
-        try (OutputStream out = process.getOutputStream()) {
-            for (int colour : colours()) {
-                String line = (colour >> 16 & 255) + "\n" + (colour >> 8 & 255) + "\n" + (colour & 255) + "\n";
-                out.write(line.getBytes(StandardCharsets.US_ASCII));
-            }
+    private List<double[]> littleCms(String source, int intent) throws IOException {
+        StringBuilder typed = new StringBuilder();
+        for (int colour : colours()) {
+            typed.append(colour >> 16 & 255).append('\n');
+            typed.append(colour >> 8 & 255).append('\n');
+            typed.append(colour & 255).append('\n');
         }
-        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);
+        String said = said(
+                typed.toString(), "transicc", "-i", source, "-o", "tables/ink.icc", "-t", String.valueOf(intent), "-n");
         List<double[]> inks = new ArrayList<>();
         for (String line : said.split("\n", -1)) {
             String[] parts = line.strip().split("\\s+", -1);

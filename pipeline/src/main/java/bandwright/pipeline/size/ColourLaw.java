@@ -6,11 +6,14 @@ import bandwright.pipeline.pixels.Sights;
 import bandwright.pipeline.size.SizeReason.ContrastLow;
 import bandwright.pipeline.size.SizeReason.ContrastLow.Cure;
 import bandwright.pipeline.size.colour.ColourShift;
+import bandwright.pipeline.size.colour.GamutLoss;
 import bandwright.pipeline.size.colour.Print;
 import bandwright.pipeline.size.colour.TextContrast;
 import bandwright.rules.Shop;
 import bandwright.rules.colour.ColourName;
 import bandwright.rules.colour.SeenBase;
+import bandwright.rules.paper.Printer;
+import bandwright.rules.paper.PrinterProfile;
 import bandwright.rules.units.Rgb;
 import bandwright.rules.words.Words;
 import java.math.BigDecimal;
@@ -29,9 +32,13 @@ final class ColourLaw {
     /** Letters that stand out by less are as good as not there. [J] */
     private static final double VANISHING = 1.5;
 
+    /** More of what is inked being out of a printer's reach is told. [J] */
+    private static final double LOST = 0.05;
+
     private final Shop shop;
     private final Sights sights;
     private final Map<OnBase, Optional<ColourShift>> shifts = new HashMap<>();
+    private final Map<ByProfile, Optional<Note>> losses = new HashMap<>();
 
     ColourLaw(Shop shop, Sights sights) {
         this.shop = shop;
@@ -40,6 +47,8 @@ final class ColourLaw {
 
     private record OnBase(List<Layer> layers, Rgb base) {}
 
+    private record ByProfile(List<Layer> layers, PrinterProfile printer) {}
+
     /**
      * What is known of a print that may be made.
      *
@@ -47,7 +56,7 @@ final class ColourLaw {
      */
     record Judged(Optional<BigDecimal> shift, List<Note> notes) {}
 
-    Outcome<Judged> judged(MatchedLine line, PrintedPicture printed) {
+    Outcome<Judged> judged(MatchedLine line, PrintedPicture printed, Printer printer) {
         SeenBase base = SeenBase.judged(line.blank());
         List<Layer> layers = printed.pictures();
         List<Note> notes = new ArrayList<>();
@@ -61,6 +70,10 @@ final class ColourLaw {
         }
         Optional<ColourShift> shift = shift(layers, base.colour());
         shift.flatMap(found -> note(found, base)).ifPresent(notes::add);
+        printer.profile()
+                .flatMap(profile -> losses.computeIfAbsent(
+                        new ByProfile(layers, profile), any -> note(layers, printer.id(), profile)))
+                .ifPresent(notes::add);
         return Outcome.made(new Judged(shift.map(ColourShift::mean), onceEach(notes)));
     }
 
@@ -79,6 +92,15 @@ final class ColourLaw {
         }
         return shifts.computeIfAbsent(
                 new OnBase(layers, base), any -> print(layers).map(print -> ColourShift.of(print, base)));
+    }
+
+    private Optional<Note> note(List<Layer> layers, String printer, PrinterProfile profile) {
+        return print(layers).flatMap(print -> {
+            double share = GamutLoss.share(print, profile).orElse(0);
+            return share > LOST
+                    ? Optional.of(new Note("gamut", Words.say("note.gamut", Figures.percent(share), printer)))
+                    : Optional.empty();
+        });
     }
 
     private Optional<TextContrast> contrast(PrintedPicture.Lettering text, List<Layer> layers, Rgb base) {

@@ -55,7 +55,8 @@ final class SizeLaw {
     Outcome<Sized> of(MatchedLine line, SortedMap<String, String> texts) {
         return band(line).then(band -> picture(line, band)
                 .then(picture -> type.over(picture, line, texts))
-                .then(printed -> rooms(line, printed).then(rooms -> colours.judged(line, printed)
+                .then(printed -> rooms(line, printed).then(rooms -> colours.judged(
+                                line, printed, rooms.get(0).printer())
                         .then(judged -> Outcome.made(sized(line, printed, rooms, judged))))));
     }
 

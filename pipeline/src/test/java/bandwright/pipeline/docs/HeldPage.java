@@ -23,6 +23,7 @@ final class HeldPage {
         NOTES.put("crop", List.of("21", "15"));
         NOTES.put("stretch", List.of("4", "3"));
         NOTES.put("tint", List.of("62", 250));
+        NOTES.put("gamut", List.of("17.5", "desk"));
         NOTES.put(
                 "limited",
                 List.of(Words.say("size.limited.press"), Words.say("size.limited.height"), "120.65", "137.00"));

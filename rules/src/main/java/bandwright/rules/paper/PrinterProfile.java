@@ -108,6 +108,22 @@ public final class PrinterProfile {
         return new ColorConvertOp(new ICC_Profile[] {ICC_Profile.getInstance(from), ICC_Profile.getInstance(to)}, null);
     }
 
+    /** The same printer, used relative colorimetrically. */
+    public PrinterProfile colorimetric() {
+        return new PrinterProfile(bytes, Intent.RELATIVE_COLORIMETRIC, components);
+    }
+
+    /**
+     * From this printer's inks to what they look like in sRGB, its paper being white. Using it throws a
+     * {@link CMMException} if the profile doesn't say.
+     */
+    public ColorConvertOp toSrgb() {
+        byte[] from = bytes.clone();
+        write(from, CLASS, "prtr");
+        return new ColorConvertOp(
+                new ICC_Profile[] {ICC_Profile.getInstance(from), ICC_Profile.getInstance(ColorSpace.CS_sRGB)}, null);
+    }
+
     private static byte[] bytes(Path file) throws Unusable {
         try {
             if (Files.size(file) > MOST_BYTES) {

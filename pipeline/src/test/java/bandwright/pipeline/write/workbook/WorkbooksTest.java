@@ -151,7 +151,9 @@ class WorkbooksTest {
     void everyRowSaysWhatBecameOfIt() throws IOException {
         XSSFSheet sheet = book(ORDERS, RunMaker.weekend().run()).getSheetAt(0);
 
-        assertThat(texts(sheet, 0)).startsWith("file", "sheet", "row", "order").endsWith("unit cost", "ink, cm2 in full");
+        assertThat(texts(sheet, 0))
+                .startsWith("file", "sheet", "row", "order")
+                .endsWith("unit cost", "ink, cm2 in full");
         assertThat(texts(sheet, 1))
                 .containsExactly(
                         "orders.xlsx",
