@@ -9,8 +9,24 @@ import java.util.Optional;
  * @param rimRadius at the rim
  * @param footRadius at the foot
  * @param topMargin down the wall from the rim to the band
+ * @param printed the measures of what is printed
  */
-public record Body(double rimRadius, double footRadius, double height, double topMargin, Band band) {
+public record Body(double rimRadius, double footRadius, double height, double topMargin, Printed printed) {
+    /**
+     * What is printed, in plain numbers, as they are asked for at every point of a view.
+     *
+     * @param round the way round half-way up the band
+     */
+    public record Printed(double round, double width, double height, double bleedTop) {
+        static Printed of(Band band) {
+            return new Printed(
+                    band.circumference().mm(),
+                    band.around().mm(),
+                    band.printHeight().mm(),
+                    band.bleedTop().mm());
+        }
+    }
+
     /** From where a blank is looked at; without a handle the seam stands where the handle would. */
     public enum From {
         HANDLE_LEFT,
@@ -23,7 +39,7 @@ public record Body(double rimRadius, double footRadius, double height, double to
         double top = blank.topMargin().mm();
         if (blank.form() instanceof Form.Cylinder cylinder) {
             double radius = cylinder.circumference().mm() / 2 / Math.PI;
-            return Optional.of(new Body(radius, radius, cylinder.height().mm(), top, band));
+            return Optional.of(new Body(radius, radius, cylinder.height().mm(), top, Printed.of(band)));
         }
         if (blank.form() instanceof Form.Cone cone) {
             return Optional.of(new Body(
@@ -31,7 +47,7 @@ public record Body(double rimRadius, double footRadius, double height, double to
                     cone.footDiameter().mm() / 2,
                     cone.height().mm(),
                     top,
-                    band));
+                    Printed.of(band)));
         }
         return Optional.empty();
     }
@@ -46,8 +62,8 @@ public record Body(double rimRadius, double footRadius, double height, double to
      * middle.
      */
     public double fromLeft(double angle, From from) {
-        double round = band.circumference().mm();
-        double width = band.around().mm();
+        double round = printed.round();
+        double width = printed.width();
         double middle = width / 2 + quarters(from) * round / 4;
         double gap = Math.max(0, round - width) / 2;
         double along = middle + angle / (2 * Math.PI) * round + gap;
@@ -66,9 +82,9 @@ public record Body(double rimRadius, double footRadius, double height, double to
     /** How far from the top of the printed picture, its bleed counted, a height lies; not a number where
      * nothing is printed. */
     public double fromTop(double y) {
-        double slant = Math.hypot(height, rimRadius - footRadius);
-        double down =
-                slant * (height - y) / height - topMargin + band.bleedTop().mm();
-        return down >= 0 && down < band.printHeight().mm() ? down : Double.NaN;
+        double lean = rimRadius - footRadius;
+        double slant = lean == 0 ? height : Math.sqrt(height * height + lean * lean);
+        double down = slant * (height - y) / height - topMargin + printed.bleedTop();
+        return down >= 0 && down < printed.height() ? down : Double.NaN;
     }
 }

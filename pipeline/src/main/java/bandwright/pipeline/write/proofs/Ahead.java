@@ -4,19 +4,22 @@ import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.Supplier;
 
 /**
- * Things that are made in their order by a thread beside the caller's and, where that isn't far enough, by the caller's
- * too. It is never more than a few ahead, so that few are in memory; what was taken is made anew when it is asked for again.
+ * Things that are made in their order by threads beside the caller's and, where they aren't far enough, by the caller's
+ * too. They are never more than a few ahead, so that few are in memory; what was taken is made anew when it is asked for again.
  */
 final class Ahead<T> {
     private static final int FEW = 6;
+    private static final int THREADS = 2;
 
     private final List<Supplier<T>> makers;
     private final AtomicReferenceArray<FutureTask<T>> tasks;
     private final Semaphore room = new Semaphore(FEW);
+    private final AtomicInteger next = new AtomicInteger();
     private boolean isBegun;
 
     Ahead(List<Supplier<T>> makers) {
@@ -45,16 +48,18 @@ final class Ahead<T> {
             return;
         }
         isBegun = true;
-        Thread beside = new Thread(this::makeAll, "proofs");
-        beside.setDaemon(true); // a run that fails waits for no picture
-        beside.start();
+        for (int i = 0; i < THREADS; i++) {
+            Thread beside = new Thread(this::makeAll, "proofs " + i);
+            beside.setDaemon(true); // a run that fails waits for no picture
+            beside.start();
+        }
     }
 
     private void makeAll() {
-        for (int i = 0; i < tasks.length(); i++) {
-            FutureTask<T> task = tasks.get(i);
+        room.acquireUninterruptibly();
+        for (int i = next.getAndIncrement(); i < tasks.length(); i = next.getAndIncrement()) {
+            tasks.get(i).run();
             room.acquireUninterruptibly();
-            task.run();
         }
     }
 

@@ -24,10 +24,12 @@ import java.util.Optional;
  */
 record CupView(Body body, FlatPicture picture, Rgb base, Optional<Rgb> handle, Rgb inside) {
     private static final double TILT = Math.toRadians(9);
+    private static final double SIN = Math.sin(TILT);
+    private static final double COS = Math.cos(TILT);
     private static final Color EDGE = new Color(150, 150, 148);
 
     /** Points that are looked up for one pixel, each way. */
-    private static final int FINE = 3;
+    private static final int FINE = 2;
 
     /** Steps towards the height of a point; the third changes nothing that is seen. */
     private static final int STEPS = 5;
@@ -35,13 +37,13 @@ record CupView(Body body, FlatPicture picture, Rgb base, Optional<Rgb> handle, R
     private static final double HANDLE_REACH = 0.40;
     private static final double HANDLE_THICK = 0.11;
 
-    /** The height of the view in millimetres. */
-    double height() {
+    /** The height of the view of a body in millimetres. */
+    static double height(Body body) {
         return body.height() * Math.cos(TILT) + (body.rimRadius() + body.footRadius()) * Math.sin(TILT);
     }
 
     /** The width without a handle, in millimetres. */
-    double width() {
+    static double width(Body body) {
         return 2 * Math.max(body.rimRadius(), body.footRadius());
     }
 
@@ -68,7 +70,7 @@ record CupView(Body body, FlatPicture picture, Rgb base, Optional<Rgb> handle, R
     private void handle(Graphics2D g, Rgb colour, int side, double pixel) {
         double upper = body.height() * 0.80;
         double lower = body.height() * 0.22;
-        double reach = HANDLE_REACH * width();
+        double reach = HANDLE_REACH * width(body);
         Path2D bow = new Path2D.Double();
         double from = side * (body.radius(upper) - 1);
         double to = side * (body.radius(lower) - 1);
@@ -80,7 +82,7 @@ record CupView(Body body, FlatPicture picture, Rgb base, Optional<Rgb> handle, R
                 down(lower) + 2,
                 to,
                 down(lower));
-        float thick = (float) (HANDLE_THICK * width());
+        float thick = (float) (HANDLE_THICK * width(body));
         g.setColor(EDGE);
         g.setStroke(new BasicStroke(thick + (float) (2 * pixel), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
         g.draw(bow);
@@ -94,11 +96,11 @@ record CupView(Body body, FlatPicture picture, Rgb base, Optional<Rgb> handle, R
     }
 
     private void wall(BufferedImage image, AffineTransform toPixels, Body.From from, double perMm) {
-        double half = width() / 2;
+        double half = width(body) / 2;
         int left = (int) Math.floor(toPixels.getTranslateX() - half * perMm);
         int right = (int) Math.ceil(toPixels.getTranslateX() + half * perMm);
         int first = (int) Math.floor(toPixels.getTranslateY() - body.rimRadius() * Math.sin(TILT) * perMm);
-        int last = first + (int) Math.ceil(height() * perMm) + 1;
+        int last = first + (int) Math.ceil(height(body) * perMm) + 1;
         for (int py = Math.max(0, first); py < Math.min(image.getHeight(), last); py++) {
             for (int px = Math.max(0, left); px < Math.min(image.getWidth(), right); px++) {
                 image.setRGB(px, py, pixel(image.getRGB(px, py), px, py, toPixels, from, perMm));
@@ -127,18 +129,19 @@ record CupView(Body body, FlatPicture picture, Rgb base, Optional<Rgb> handle, R
 
     /** What is seen at a point: the wall, else the inside of the rim, else the ground. */
     private int seen(double x, double down, Body.From from, int ground) {
-        double y = body.height() - down / Math.cos(TILT);
+        double y = body.height() - down / COS;
         double depth = 0;
-        for (int i = 0; i < STEPS; i++) {
+        boolean isStraight = body.rimRadius() == body.footRadius();
+        for (int i = 0; i < (isStraight ? 1 : STEPS); i++) {
             double radius = body.radius(Math.max(0, Math.min(body.height(), y)));
             depth = Math.sqrt(Math.max(0, radius * radius - x * x));
-            y = body.height() - (down - depth * Math.sin(TILT)) / Math.cos(TILT);
+            y = body.height() - (down - depth * SIN) / COS;
         }
         boolean isWall = y >= 0 && y <= body.height() && Math.abs(x) <= body.radius(y);
         if (isWall) {
             return onWall(Math.atan2(x, depth), y, from);
         }
-        double back = down / Math.sin(TILT);
+        double back = down / SIN;
         return x * x + back * back <= body.rimRadius() * body.rimRadius() ? value(inside) : ground;
     }
 

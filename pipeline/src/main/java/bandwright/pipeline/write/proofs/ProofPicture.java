@@ -40,7 +40,7 @@ final class ProofPicture {
 
     private static final double LEAST_SCALE = 0.3;
 
-    /** Of the flat picture, for one of the view: what is looked up nine times a pixel needs no more. */
+    /** Of the flat picture, for one of the view: what is looked up four times a pixel needs no more. */
     private static final double FINER = 2;
 
     /** A dot at half height between two facts. */
@@ -146,11 +146,11 @@ final class ProofPicture {
         Blank blank = unit.matched().blank();
         Optional<Body> body = Body.of(blank, unit.band());
         if (body.isPresent()) {
-            CupView shape = cup(unit, base, body.get(), 1);
-            double perMm =
-                    Math.min(pixels(VIEW_HEIGHT - 16) / shape.height(), pixels(CELL_WIDTH * 0.56) / shape.width());
+            double perMm = Math.min(
+                    pixels(VIEW_HEIGHT - 16) / CupView.height(body.get()),
+                    pixels(CELL_WIDTH * 0.56) / CupView.width(body.get()));
             CupView cup = cup(unit, base, body.get(), perMm);
-            double y = top + (pixels(VIEW_HEIGHT) - cup.height() * perMm) / 2;
+            double y = top + (pixels(VIEW_HEIGHT) - CupView.height(body.get()) * perMm) / 2;
             int cell = 0;
             for (Body.From from : Body.From.values()) {
                 double middle = left + pixels(CELL_WIDTH * (cell + 0.5));

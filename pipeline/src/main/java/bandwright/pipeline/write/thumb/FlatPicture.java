@@ -23,7 +23,7 @@ public final class FlatPicture {
         Canvas canvas = TransferDrawing.canvas(
                 transfer,
                 perMm,
-                layer -> SmallPicture.read(
+                layer -> SmallPicture.readAs(
                         sights,
                         layer.artwork(),
                         layer.place().width().mm() * perMm,

@@ -18,7 +18,12 @@ record SmallPicture(BufferedImage pixels) {
 
     /** Reads it at about twice a size, in pixels as a person sees it; empty if it can't be decoded. */
     static Optional<SmallPicture> read(Sights sights, ArtworkFile artwork, double width, double height) {
-        return sights.of(artwork, SPARE * width, SPARE * height).map(SmallPicture::of);
+        return readAs(sights, artwork, SPARE * width, SPARE * height);
+    }
+
+    /** Reads it with no more pixels than are asked for, as far as every so-manieth one allows. */
+    static Optional<SmallPicture> readAs(Sights sights, ArtworkFile artwork, double width, double height) {
+        return sights.of(artwork, width, height).map(SmallPicture::of);
     }
 
     private static SmallPicture of(Sight sight) {
