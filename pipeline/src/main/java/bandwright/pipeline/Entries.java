@@ -8,6 +8,7 @@ import bandwright.pipeline.ledger.RunEntry;
 import bandwright.pipeline.owed.OwedLine;
 import bandwright.pipeline.owed.OwedPiece;
 import bandwright.pipeline.owed.RowOrigin;
+import bandwright.pipeline.past.Heating;
 import bandwright.pipeline.past.OrderKey;
 import bandwright.pipeline.past.PastHold;
 import bandwright.pipeline.past.PastPiece;
@@ -87,6 +88,8 @@ final class Entries {
                 sheets.getOrDefault(unit.id(), ""),
                 loads.getOrDefault(unit.id(), 0),
                 piece.content(),
+                unit.matched().source().id(),
+                Heating.of(unit.matched().setting()),
                 piece.remakeOf(),
                 Optional.empty());
     }

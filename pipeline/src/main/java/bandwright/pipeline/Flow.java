@@ -27,6 +27,7 @@ import bandwright.pipeline.tile.Tiling;
 import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.Outputs;
 import bandwright.rules.Rulebook;
+import bandwright.rules.blanks.Blank;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -61,7 +62,7 @@ public final class Flow {
         ArtworkShelf shelf = ArtworkShelf.open(asked.artwork());
         Split<MatchedLine> matched = Matching.each(orders.lines(), rules, shelf);
         progress.accept(Stage.SIZE);
-        Past past = memory.past(Owing.keys(orders, rules), Counted.on(rules));
+        Past past = memory.past(Owing.keys(orders, rules), Counted.on(rules), skus(rules));
         Owed owed = Owing.each(matched, orders, rules, past);
         Sights sights = new Sights();
         Split<Unit> sized = Sizing.each(owed.lines(), rules, sights, asked.paper(), past.ids());
@@ -101,6 +102,10 @@ public final class Flow {
         TILE,
         WRITE,
         READ_BACK
+    }
+
+    private static List<String> skus(Rulebook rules) {
+        return rules.blanks().list().stream().map(Blank::sku).toList();
     }
 
     @SafeVarargs

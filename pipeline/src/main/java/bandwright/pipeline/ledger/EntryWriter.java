@@ -1,5 +1,6 @@
 package bandwright.pipeline.ledger;
 
+import bandwright.pipeline.past.Heating;
 import bandwright.pipeline.past.PastHold;
 import bandwright.pipeline.past.PastPiece;
 import bandwright.pipeline.rows.PlainName;
@@ -21,7 +22,8 @@ final class EntryWriter {
                 state);
         String unit =
                 "INSERT INTO units (id, run, day, site, order_no, stem, line, piece, signature, blank, what, sheet,"
-                        + " load, content, remake_of) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
+                        + " load, content, source, pressure, remake_of, heated_c, heated_s)"
+                        + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
         try (PreparedStatement insert = database.prepareStatement(unit)) {
             for (PastPiece piece : entry.pieces()) {
                 put(
@@ -39,8 +41,16 @@ final class EntryWriter {
                         piece.what(),
                         piece.sheet(),
                         piece.load(),
-                        piece.content());
-                insert.setString(15, piece.remakeOf().orElse(null));
+                        piece.content(),
+                        piece.source(),
+                        piece.heating().map(Heating::pressure).orElse(""));
+                insert.setString(17, piece.remakeOf().orElse(null));
+                insert.setObject(
+                        18,
+                        piece.heating()
+                                .map(heat -> heat.temperature().celsius())
+                                .orElse(null));
+                insert.setObject(19, piece.heating().map(Heating::seconds).orElse(null));
                 insert.executeUpdate();
             }
         }

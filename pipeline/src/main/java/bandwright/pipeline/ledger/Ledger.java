@@ -110,7 +110,7 @@ public final class Ledger implements Memory, AutoCloseable {
     }
 
     @Override
-    public Past past(Collection<OrderKey> orders, Map<String, LocalDate> countedOn) {
+    public Past past(Collection<OrderKey> orders, Map<String, LocalDate> countedOn, Collection<String> skus) {
         if (!Files.exists(file)) {
             return Past.NONE;
         }
@@ -132,7 +132,7 @@ public final class Ledger implements Memory, AutoCloseable {
                 }
                 ids.addAll(texts(database, "SELECT id FROM units WHERE stem = ?", PlainName.of(number)));
             }
-            return new Past(pieces, holds, ids, taken(database, countedOn));
+            return new Past(pieces, holds, ids, taken(database, countedOn), ExperienceQuery.of(database, skus));
         });
     }
 
@@ -248,8 +248,8 @@ public final class Ledger implements Memory, AutoCloseable {
 
     private static List<PastPiece> pieces(Connection database, String order) throws SQLException {
         String sql =
-                "SELECT id, run, site, order_no, line, piece, signature, blank, what, sheet, load, content, remake_of,"
-                        + " spoiled_on, spoiled_why FROM units WHERE order_no = ? ORDER BY rowid";
+                "SELECT id, run, site, order_no, line, piece, signature, blank, what, sheet, load, content, source,"
+                        + " heated_c, heated_s, pressure, remake_of, spoiled_on, spoiled_why FROM units WHERE order_no = ? ORDER BY rowid";
         List<PastPiece> pieces = new ArrayList<>();
         try (PreparedStatement query = database.prepareStatement(sql)) {
             query.setString(1, order);
@@ -279,6 +279,8 @@ public final class Ledger implements Memory, AutoCloseable {
                 row.getString("sheet"),
                 row.getInt("load"),
                 row.getString("content"),
+                row.getString("source"),
+                ExperienceQuery.heating(row),
                 Optional.ofNullable(row.getString("remake_of")),
                 spoiled);
     }

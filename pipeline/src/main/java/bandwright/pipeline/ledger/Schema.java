@@ -17,7 +17,8 @@ import java.util.List;
  */
 final class Schema {
     /** The first step makes version 1 of an empty file. Never change a step that a shop may have taken: add one. */
-    static final List<String> STEPS = List.of("""
+    static final List<String> STEPS = List.of(
+            """
             CREATE TABLE runs (
               run TEXT PRIMARY KEY, day TEXT NOT NULL, number INTEGER NOT NULL, state TEXT NOT NULL);
             CREATE TABLE units (
@@ -33,7 +34,15 @@ final class Schema {
               run TEXT NOT NULL, site TEXT NOT NULL, order_no TEXT NOT NULL, line TEXT NOT NULL, origin TEXT NOT NULL,
               content TEXT NOT NULL, code TEXT NOT NULL, made INTEGER NOT NULL);
             CREATE INDEX holds_by_order ON holds (order_no);
-            CREATE INDEX holds_by_run ON holds (run)""");
+            CREATE INDEX holds_by_run ON holds (run)""",
+            // How each piece is pressed. Of the pieces before nobody knows it any more.
+            """
+            ALTER TABLE units ADD COLUMN source TEXT NOT NULL DEFAULT '';
+            ALTER TABLE units ADD COLUMN heated_c REAL;
+            ALTER TABLE units ADD COLUMN heated_s INTEGER;
+            ALTER TABLE units ADD COLUMN pressure TEXT NOT NULL DEFAULT '';
+            CREATE INDEX units_by_pressing
+              ON units (blank, source, heated_c, heated_s, pressure, spoiled_why, run)""");
 
     private Schema() {}
 

@@ -8,12 +8,13 @@ import java.util.Map;
 @FunctionalInterface
 public interface Memory {
     /** Of a shop that never made anything. */
-    Memory NOTHING = (orders, countedOn) -> Past.NONE;
+    Memory NOTHING = (orders, countedOn, skus) -> Past.NONE;
 
     /**
      * What is remembered of these orders, and what was taken of blanks.
      *
      * @param countedOn for each sku the day from which on what is taken counts
+     * @param skus the blanks of which it shall tell how they turned out
      */
-    Past past(Collection<OrderKey> orders, Map<String, LocalDate> countedOn);
+    Past past(Collection<OrderKey> orders, Map<String, LocalDate> countedOn, Collection<String> skus);
 }

@@ -12,14 +12,16 @@ import java.util.Set;
  * @param holds of each of the orders, the newest last
  * @param ids every unit id that a unit of these orders could clash with
  * @param taken how many of a blank were taken since it was counted, by sku
+ * @param experience how the blanks of the rulebook turned out
  */
 public record Past(
         Map<OrderKey, List<PastPiece>> pieces,
         Map<OrderKey, List<PastHold>> holds,
         Set<String> ids,
-        Map<String, Integer> taken) {
+        Map<String, Integer> taken,
+        Experience experience) {
     /** Nothing was ever made. */
-    public static final Past NONE = new Past(Map.of(), Map.of(), Set.of(), Map.of());
+    public static final Past NONE = new Past(Map.of(), Map.of(), Set.of(), Map.of(), Experience.NONE);
 
     public Past {
         pieces = Map.copyOf(pieces);

@@ -11,6 +11,8 @@ import java.util.Optional;
  * @param what its blank, design and texts, for a person; the texts go when the buyer's data do
  * @param sheet letter-01.pdf, page 3
  * @param content a digest of the row that ordered it, as it first was read
+ * @param source the id of its heat source; empty in a ledger from before it was kept
+ * @param heating how it is pressed; empty there, too
  * @param remakeOf the spoiled unit in whose place it was made
  */
 public record PastPiece(
@@ -25,6 +27,8 @@ public record PastPiece(
         String sheet,
         int load,
         String content,
+        String source,
+        Optional<Heating> heating,
         Optional<String> remakeOf,
         Optional<Spoiled> spoiled) {
     /** When and why a piece was ruined. */

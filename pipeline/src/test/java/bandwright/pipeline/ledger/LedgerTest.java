@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import bandwright.pipeline.RunId;
 import bandwright.pipeline.outbox.OutboxFault;
+import bandwright.pipeline.past.Heating;
 import bandwright.pipeline.past.OrderKey;
 import bandwright.pipeline.past.PastHold;
 import bandwright.pipeline.past.PastPiece;
 import bandwright.pipeline.past.Signature;
+import bandwright.rules.units.Temperature;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,7 +33,8 @@ final class LedgerTest {
     @Test
     void nothingIsRememberedAndNoFileMadeBeforeTheFirstRun() {
         try (Ledger ledger = Ledger.open(outbox)) {
-            assertThat(ledger.past(List.of(ORDER), Map.of()).listGood(ORDER)).isEmpty();
+            assertThat(ledger.past(List.of(ORDER), Map.of(), List.of()).listGood(ORDER))
+                    .isEmpty();
             assertThat(ledger.highestRun(MONDAY)).isZero();
         }
         assertThat(outbox.resolve("ledger.db")).doesNotExist();
@@ -41,9 +44,9 @@ final class LedgerTest {
     void whatWasPublishedIsRemembered() throws Exception {
         publish(1, piece("Q1-1-1", 1), piece("Q1-1-2", 1));
         try (Ledger ledger = Ledger.open(outbox)) {
-            assertThat(ledger.past(List.of(ORDER), Map.of()).listGood(ORDER))
+            assertThat(ledger.past(List.of(ORDER), Map.of(), List.of()).listGood(ORDER))
                     .containsExactly(piece("Q1-1-1", 1), piece("Q1-1-2", 1));
-            assertThat(ledger.past(List.of(new OrderKey("market", "Q1")), Map.of())
+            assertThat(ledger.past(List.of(new OrderKey("market", "Q1")), Map.of(), List.of())
                             .ids())
                     .as("an id of another site's order of that number")
                     .containsExactlyInAnyOrder("Q1-1-1", "Q1-1-2");
@@ -82,7 +85,7 @@ final class LedgerTest {
             entering.begin();
             entering.takeBack();
             assertThat(ledger.list("Q1")).isEmpty();
-            assertThat(ledger.past(List.of(ORDER), Map.of()).holds()).isEmpty();
+            assertThat(ledger.past(List.of(ORDER), Map.of(), List.of()).holds()).isEmpty();
         }
     }
 
@@ -92,7 +95,8 @@ final class LedgerTest {
         try (Ledger ledger = Ledger.open(outbox)) {
             assertThat(ledger.spoil(List.of("Q1-1-1", "Q9-9-9"), MONDAY, "ghosted"))
                     .containsExactly("Q9-9-9");
-            assertThat(ledger.past(List.of(ORDER), Map.of()).listSpoiled(ORDER)).isEmpty();
+            assertThat(ledger.past(List.of(ORDER), Map.of(), List.of()).listSpoiled(ORDER))
+                    .isEmpty();
 
             assertThat(ledger.spoil(List.of("Q1-1-1"), MONDAY, "ghosted")).isEmpty();
             assertThat(ledger.spoil(List.of("Q1-1-1"), MONDAY, "again")).containsExactly("Q1-1-1");
@@ -105,9 +109,10 @@ final class LedgerTest {
     void aCountGoesDownWithWhatWasTakenSince() throws Exception {
         publish(1, piece("Q1-1-1", 1), piece("Q1-1-2", 1));
         try (Ledger ledger = Ledger.open(outbox)) {
-            assertThat(ledger.past(List.of(), Map.of("MUG-11-W", MONDAY)).takenOf("MUG-11-W"))
+            assertThat(ledger.past(List.of(), Map.of("MUG-11-W", MONDAY), List.of())
+                            .takenOf("MUG-11-W"))
                     .isEqualTo(2);
-            assertThat(ledger.past(List.of(), Map.of("MUG-11-W", MONDAY.plusDays(1)))
+            assertThat(ledger.past(List.of(), Map.of("MUG-11-W", MONDAY.plusDays(1)), List.of())
                             .takenOf("MUG-11-W"))
                     .isZero();
         }
@@ -165,7 +170,7 @@ final class LedgerTest {
         try (Ledger ledger = Ledger.open(outbox, newer)) {
             assertThat(ledger.list("Q1")).hasSize(1);
         }
-        assertThat(outbox.resolve("ledger.db.version-1")).hasBinaryContent(before);
+        assertThat(outbox.resolve("ledger.db.version-" + Schema.STEPS.size())).hasBinaryContent(before);
     }
 
     @Test
@@ -206,6 +211,8 @@ final class LedgerTest {
                 "letter-01.pdf, page 1",
                 1,
                 "content of row 2",
+                "clamp",
+                Optional.of(new Heating(Temperature.fahrenheit(385), 180, "medium")),
                 Optional.empty(),
                 Optional.empty());
     }
