@@ -9,8 +9,8 @@ import bandwright.pipeline.held.Split;
 import bandwright.pipeline.intake.Intake;
 import bandwright.pipeline.intake.Orders;
 import bandwright.pipeline.ledger.Ledger;
-import bandwright.pipeline.load.Load;
 import bandwright.pipeline.load.Loading;
+import bandwright.pipeline.load.PressDay;
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.pipeline.match.Matching;
 import bandwright.pipeline.outbox.Outbox;
@@ -70,12 +70,12 @@ public final class Flow {
         Split<Unit> allotted = Allotting.each(approved.split(), rules, past);
         Split<Unit> whole = WholeOrders.of(allotted, owed.held(), orders, rules);
         progress.accept(Stage.LOAD);
-        List<Load> loads = Loading.all(whole.made(), rules);
+        PressDay day = Loading.all(whole.made(), rules, past, id.date());
         progress.accept(Stage.TILE);
-        Tiled tiled = Tiling.all(loads, rules);
+        Tiled tiled = Tiling.all(day.loads(), rules);
         List<HeldRow> held = inRowOrder(owed.held(), whole.held());
         return new Run(
-                id, orders, past, owed, whole.made(), approved.waiting(), held, owed.skipped(), loads, tiled, sights);
+                id, orders, past, owed, whole.made(), approved.waiting(), held, owed.skipped(), day, tiled, sights);
     }
 
     /** Whether the run has something that no earlier run had: else there is nothing to publish. */

@@ -4,6 +4,7 @@ import bandwright.pipeline.held.HeldRow;
 import bandwright.pipeline.held.SkippedRow;
 import bandwright.pipeline.intake.Orders;
 import bandwright.pipeline.load.Load;
+import bandwright.pipeline.load.PressDay;
 import bandwright.pipeline.owed.Owed;
 import bandwright.pipeline.past.Past;
 import bandwright.pipeline.pixels.Sights;
@@ -30,7 +31,7 @@ public record Run(
         List<Unit> waiting,
         List<HeldRow> held,
         List<SkippedRow> skipped,
-        List<Load> loads,
+        PressDay day,
         Tiled tiled,
         Sights sights) {
     public Run {
@@ -38,6 +39,9 @@ public record Run(
         waiting = List.copyOf(waiting);
         held = List.copyOf(held);
         skipped = List.copyOf(skipped);
-        loads = List.copyOf(loads);
+    }
+
+    public List<Load> loads() {
+        return day.loads();
     }
 }

@@ -58,7 +58,7 @@ class ConservationTest {
     void aUnitInTwoLoadsIsFound() {
         assertThat(damaged(run -> {
                     Load load = run.loads.get(0);
-                    run.loads.add(new Load(9, load.source(), 1, load.setting(), 0, 1, load.units()));
+                    run.loads.add(new Load(9, load.source(), 1, load.setting(), 0, 1, load.units(), false));
                 }))
                 .anyMatch(said -> said.contains("Q1042-1-1 is in more than one load"));
     }
@@ -67,7 +67,7 @@ class ConservationTest {
     void twoLoadsOfOneNumberAreFound() {
         assertThat(damaged(run -> {
                     Load load = run.loads.get(0);
-                    run.loads.add(new Load(1, load.source(), 1, load.setting(), 0, 1, List.of()));
+                    run.loads.add(new Load(1, load.source(), 1, load.setting(), 0, 1, List.of(), false));
                 }))
                 .containsExactly("two loads have the number 1");
     }

@@ -6,6 +6,7 @@ import bandwright.pipeline.intake.InboxFile;
 import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.intake.Orders;
 import bandwright.pipeline.load.Load;
+import bandwright.pipeline.load.PressDay;
 import bandwright.pipeline.owed.Owed;
 import bandwright.pipeline.owed.OwedLine;
 import bandwright.pipeline.past.Past;
@@ -90,7 +91,14 @@ public final class RunMaker {
         for (int i = 0; i < units.size(); i++) {
             int load = loads.size() + 1;
             loads.add(new Load(
-                    load, GiftShop.CLAMP, 1, GiftShop.setting(), load * 300, load * 300 + 240, List.of(units.get(i))));
+                    load,
+                    GiftShop.CLAMP,
+                    1,
+                    GiftShop.setting(),
+                    load * 300,
+                    load * 300 + 240,
+                    List.of(units.get(i)),
+                    false));
         }
         for (int i = 0; i < units.size(); i += 2) {
             List<Placed> placed = new ArrayList<>();
@@ -131,7 +139,7 @@ public final class RunMaker {
                 List.of(),
                 held,
                 skipped,
-                loads,
+                new PressDay(loads, List.of(), List.of(), 0, List.of()),
                 new Tiled(sheets, Math.min(1, sheets.size())),
                 new Sights());
     }

@@ -1,5 +1,6 @@
 package bandwright.rules;
 
+import bandwright.rules.day.Break;
 import bandwright.rules.orders.IncompleteOrder;
 import bandwright.rules.orders.Proofs;
 import bandwright.rules.paper.Cutting;
@@ -19,6 +20,8 @@ import java.util.Optional;
  * @param papers ids; the first of papers.csv where the key is empty
  * @param warpPpi pixels an inch of a picture that is computed anew for a cone, at most
  * @param printer an id; the first of printers.csv where the key is empty
+ * @param collection when parcels are fetched; empty = not asked about
+ * @param firstAlone whether the first piece of a blank that is new here or not confirmed is pressed before its batch
  */
 public record Shop(
         String name,
@@ -29,6 +32,9 @@ public record Shop(
         String printer,
         int people,
         LocalTime dayStarts,
+        List<Break> breaks,
+        Optional<LocalTime> collection,
+        boolean firstAlone,
         double ppiNote,
         double ppiHold,
         double warpPpi,
@@ -53,5 +59,6 @@ public record Shop(
         Proofs proofs) {
     public Shop {
         papers = List.copyOf(papers);
+        breaks = List.copyOf(breaks);
     }
 }

@@ -2,60 +2,128 @@ package bandwright.pipeline.load;
 
 import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.size.Urgency;
-import java.util.ArrayDeque;
+import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
-import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedList;
 import java.util.List;
+import java.util.ListIterator;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
  * Fills loads with alike pieces. Each load takes the most urgent piece that still fits, again and again, so that of
- * pieces of the same size none overtakes a more urgent one; a piece larger than a whole load goes alone.
+ * pieces of the same size none overtakes one that ships earlier; a piece larger than a whole load goes alone. The first
+ * piece of a blank that is to be tried goes alone, and no other piece of that blank before it.
  */
 final class Filling {
-    private Filling() {}
+    private final Map<Integer, LinkedList<Unit>> waiting = new TreeMap<>();
+    private final Set<String> firsts;
+    /** The loads in which first pieces went, by their blanks. */
+    private final Map<String, Integer> tried = new HashMap<>();
 
-    /** @param units all alike, the most urgent first */
-    static List<List<Unit>> of(List<Unit> units, int capacity) {
-        Map<Integer, Deque<Unit>> waiting = new TreeMap<>();
-        for (Unit unit : units) {
-            waiting.computeIfAbsent(Likeness.places(unit), places -> new ArrayDeque<>())
-                    .add(unit);
-        }
-        List<List<Unit>> loads = new ArrayList<>();
-        for (int left = units.size();
-                left > 0;
-                left -= loads.get(loads.size() - 1).size()) {
-            loads.add(nextLoad(waiting, capacity));
-        }
-        return loads;
+    private final Set<String> toTry = new HashSet<>();
+    private final List<Batch> batches = new ArrayList<>();
+
+    private Filling(List<Unit> units, Set<String> firsts) {
+        this.firsts = firsts;
+        units.stream().filter(unit -> firsts.contains(unit.id())).forEach(first -> toTry.add(Firsts.blank(first)));
+        units.stream().sorted(turn()).forEach(unit -> waiting.computeIfAbsent(
+                        Likeness.places(unit), places -> new LinkedList<>())
+                .add(unit));
     }
 
-    private static List<Unit> nextLoad(Map<Integer, Deque<Unit>> waiting, int capacity) {
-        List<Unit> load = new ArrayList<>();
-        int free = capacity;
+    /** @param units all alike, the most urgent first */
+    static List<Batch> of(List<Unit> units, int capacity, Set<String> firsts) {
+        Filling filling = new Filling(units, firsts);
+        for (int left = units.size(); left > 0; ) {
+            List<Unit> load = filling.nextLoad(capacity);
+            left -= load.size();
+            filling.add(load);
+        }
+        return filling.batches;
+    }
+
+    /** On one date the pieces to be tried go first, so that their batches wait the least. */
+    private Comparator<Unit> turn() {
+        return Comparator.comparing(Urgency::shipBy)
+                .thenComparing(unit -> !firsts.contains(unit.id()))
+                .thenComparing(Urgency.OF_UNIT);
+    }
+
+    private void add(List<Unit> load) {
+        int waitsFor = load.stream()
+                .mapToInt(unit -> tried.getOrDefault(Firsts.blank(unit), -1))
+                .max()
+                .orElse(-1);
+        boolean isFirst = firsts.contains(load.get(0).id());
+        if (isFirst) {
+            tried.put(Firsts.blank(load.get(0)), batches.size());
+        }
+        batches.add(new Batch(load, isFirst, waitsFor));
+    }
+
+    private List<Unit> nextLoad(int capacity) {
         // Without a limit for the first piece: what is larger than any load is pressed alone.
-        Optional<Deque<Unit>> queue = mostUrgent(waiting.values());
-        while (queue.isPresent()) {
-            Unit unit = queue.get().remove();
-            load.add(unit);
-            free -= Likeness.places(unit);
-            int room = free;
-            queue = mostUrgent(waiting.entrySet().stream()
-                    .filter(entry -> entry.getKey() <= room)
-                    .map(Map.Entry::getValue)
-                    .toList());
+        LinkedList<Unit> queue = waiting.values().stream()
+                .filter(units -> !units.isEmpty())
+                .min(Comparator.comparing(LinkedList::getFirst, turn()))
+                .orElseThrow();
+        List<Unit> load = new ArrayList<>(List.of(queue.removeFirst()));
+        if (firsts.contains(load.get(0).id())) {
+            return load;
+        }
+        int free = capacity - Likeness.places(load.get(0));
+        Optional<Unit> next = takeOne(free);
+        while (next.isPresent()) {
+            load.add(next.get());
+            free -= Likeness.places(next.get());
+            next = takeOne(free);
         }
         return load;
     }
 
-    private static Optional<Deque<Unit>> mostUrgent(Collection<Deque<Unit>> queues) {
-        return queues.stream()
-                .filter(queue -> !queue.isEmpty())
-                .min(Comparator.comparing(Deque::getFirst, Urgency.OF_UNIT));
+    /** The most urgent piece that may still go in. */
+    private Optional<Unit> takeOne(int free) {
+        Optional<Unit> found = Optional.empty();
+        for (Map.Entry<Integer, LinkedList<Unit>> queue : waiting.entrySet()) {
+            if (queue.getKey() <= free) {
+                Optional<Unit> unit = nextOf(queue.getValue());
+                if (unit.isPresent() && (found.isEmpty() || turn().compare(unit.get(), found.get()) < 0)) {
+                    found = unit;
+                }
+            }
+        }
+        found.ifPresent(this::remove);
+        return found;
+    }
+
+    /** The first that needs no trial before it, as long as it overtakes none that ships earlier. */
+    private Optional<Unit> nextOf(LinkedList<Unit> queue) {
+        LocalDate date = queue.isEmpty() ? LocalDate.MAX : Urgency.shipBy(queue.getFirst());
+        for (Unit unit : queue) {
+            if (Urgency.shipBy(unit).isAfter(date)) {
+                return Optional.empty();
+            }
+            String blank = Firsts.blank(unit);
+            if (!toTry.contains(blank) || tried.containsKey(blank)) {
+                return Optional.of(unit);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void remove(Unit unit) {
+        ListIterator<Unit> units = waiting.get(Likeness.places(unit)).listIterator();
+        while (units.hasNext()) {
+            if (units.next() == unit) {
+                units.remove();
+                return;
+            }
+        }
     }
 }

@@ -12,6 +12,7 @@ import java.util.List;
  * @param machine which of the source's machines, from 1
  * @param startSeconds from the start of the day's work
  * @param endSeconds when the last piece is out
+ * @param isFirst whether it is the first piece of its blank, to be looked at before the others are pressed
  */
 public record Load(
         int number,
@@ -20,7 +21,8 @@ public record Load(
         PressSetting setting,
         int startSeconds,
         int endSeconds,
-        List<Unit> units) {
+        List<Unit> units,
+        boolean isFirst) {
     public Load {
         units = List.copyOf(units);
     }

@@ -6,6 +6,7 @@ import bandwright.pipeline.intake.OrderLine;
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.pipeline.match.TestShop;
 import bandwright.pipeline.owed.OwedLine;
+import bandwright.pipeline.past.Past;
 import bandwright.pipeline.pixels.Sights;
 import bandwright.pipeline.size.Sizing;
 import bandwright.pipeline.size.Unit;
@@ -99,7 +100,7 @@ class LoadingTest {
 
     @Test
     void nothingToPressIsNoLoad() {
-        assertThat(Loading.all(List.of(), shop.rules())).isEmpty();
+        assertThat(loads(List.of())).isEmpty();
     }
 
     @ParameterizedTest
@@ -121,7 +122,7 @@ class LoadingTest {
             lines.add(line("Q" + i, kind[0], kind[1], 1 + random.nextInt(4), date));
         }
         List<Unit> units = units(lines);
-        List<Load> loads = Loading.all(units, shop.rules());
+        List<Load> loads = loads(units);
 
         assertThat(loads.stream().flatMap(load -> load.units().stream()).map(Unit::id))
                 .as("seed %d: each unit in exactly one load", seed)
@@ -190,7 +191,11 @@ class LoadingTest {
     }
 
     private List<Load> load(MatchedLine... lines) {
-        return Loading.all(units(List.of(lines)), shop.rules());
+        return loads(units(List.of(lines)));
+    }
+
+    private List<Load> loads(List<Unit> units) {
+        return Loading.all(units, shop.rules(), Past.NONE, MONDAY).loads();
     }
 
     private List<Unit> units(List<MatchedLine> lines) {

@@ -4,6 +4,7 @@ import bandwright.rules.blanks.Material;
 import bandwright.rules.heat.Allowed;
 import bandwright.rules.heat.Covering;
 import bandwright.rules.heat.HeatKind;
+import bandwright.rules.heat.HeatRates;
 import bandwright.rules.heat.HeatSource;
 import bandwright.rules.heat.PressSetting;
 import bandwright.rules.table.Evidence;
@@ -87,6 +88,7 @@ public final class SampleHeat {
                 0,
                 "",
                 warmUpSeconds,
+                HeatRates.BUILT_IN,
                 loadingSeconds,
                 unloadingSeconds,
                 "");

@@ -115,7 +115,7 @@ final class TilingShop {
         for (int from = 0; from < units.size(); from += piecesALoad) {
             int number = loads.size() + 1;
             List<Unit> some = units.subList(from, Math.min(units.size(), from + piecesALoad));
-            loads.add(new Load(number, CLAMP, 1, SETTING, 200 * number, 200 * number + 180, some));
+            loads.add(new Load(number, CLAMP, 1, SETTING, 200 * number, 200 * number + 180, some, false));
         }
         return loads;
     }

@@ -30,6 +30,7 @@ public record HeatSource(
         int watts,
         String circuit,
         int warmUpSeconds,
+        HeatRates rates,
         int loadingSeconds,
         int unloadingSeconds,
         String note) {}

@@ -53,6 +53,9 @@ public record HeatSources(List<HeatSource> list) {
                 row.cell("watts").integer("w", 0, 100_000).orElse(0),
                 row.text("circuit"),
                 row.cell("warm_up").seconds(),
+                new HeatRates(
+                        row.cell("heating_rate").rate().orElse(HeatRates.BUILT_IN.heating()),
+                        row.cell("cooling_rate").rate().orElse(HeatRates.BUILT_IN.cooling())),
                 row.cell("loading").seconds(),
                 row.cell("unloading").seconds(),
                 row.text("note"));

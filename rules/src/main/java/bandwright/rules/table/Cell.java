@@ -1,5 +1,6 @@
 package bandwright.rules.table;
 
+import bandwright.rules.day.Break;
 import bandwright.rules.units.Length;
 import bandwright.rules.units.Rgb;
 import bandwright.rules.units.ShopUnits;
@@ -96,6 +97,11 @@ public record Cell(Place place, String text, ShopUnits units, Faults faults) {
         return unlessEmpty(TemperatureCell::read);
     }
 
+    /** How fast it gets warmer or cooler: degrees Celsius a minute. */
+    public Optional<Double> rate() {
+        return unlessEmpty(RateCell::read);
+    }
+
     /** Whole seconds; empty = 0. */
     public int seconds() {
         return unlessEmpty(NumberCell::seconds).orElse(0);
@@ -163,13 +169,20 @@ public record Cell(Place place, String text, ShopUnits units, Faults faults) {
 
     /** A time of day: 09:00. */
     public Optional<LocalTime> clock() {
+        Optional<LocalTime> clock = clock(text);
+        return isEmpty() || clock.isPresent() ? clock : fault("clock");
+    }
+
+    static Optional<LocalTime> clock(String text) {
         var form = CLOCK.matcher(text);
-        if (isEmpty() || form.matches()) {
-            return isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(LocalTime.of(Integer.parseInt(form.group(1)), Integer.parseInt(form.group(2))));
-        }
-        return fault("clock");
+        return form.matches()
+                ? Optional.of(LocalTime.of(Integer.parseInt(form.group(1)), Integer.parseInt(form.group(2))))
+                : Optional.empty();
+    }
+
+    /** The breaks of a day, in their order: 12:30-13:00. */
+    public List<Break> breaks() {
+        return BreaksCell.read(this);
     }
 
     /** Another text that stands in the same cell: a part of it. */

@@ -61,6 +61,8 @@ public enum TableKind {
             "watts",
             "circuit",
             "warm_up",
+            "heating_rate",
+            "cooling_rate",
             "loading",
             "unloading",
             "note"),

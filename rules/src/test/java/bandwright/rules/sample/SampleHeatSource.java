@@ -2,6 +2,7 @@ package bandwright.rules.sample;
 
 import bandwright.rules.heat.Covering;
 import bandwright.rules.heat.HeatKind;
+import bandwright.rules.heat.HeatRates;
 import bandwright.rules.heat.HeatSource;
 import bandwright.rules.units.Length;
 import java.util.Optional;
@@ -77,6 +78,7 @@ public final class SampleHeatSource {
                 0,
                 "",
                 0,
+                HeatRates.BUILT_IN,
                 0,
                 0,
                 "");

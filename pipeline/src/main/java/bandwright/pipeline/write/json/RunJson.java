@@ -44,6 +44,7 @@ public final class RunJson implements Output {
         json.list("files", run.orders().files(), file -> file(json, file));
         json.list("units", run.units(), units::write);
         json.list("loads", run.loads(), load -> load(json, load));
+        DayJson.write(json, run.day());
         json.list("held", run.held(), held -> held(json, held));
         json.list("skipped", run.skipped(), skipped -> skipped(json, skipped));
         json.close();
@@ -97,6 +98,7 @@ public final class RunJson implements Output {
         json.whole("start_s", load.startSeconds());
         json.whole("end_s", load.endSeconds());
         json.texts("units", load.units().stream().map(Unit::id).toList());
+        json.flag("first", load.isFirst());
     }
 
     private static void held(JsonOut json, HeldRow held) throws IOException {

@@ -137,7 +137,7 @@ final class IndexPageTest {
                         run.waiting(),
                         run.held(),
                         run.skipped(),
-                        run.loads(),
+                        run.day(),
                         run.tiled(),
                         run.sights()),
                 FILES);

@@ -1,0 +1,2 @@
+/** The hours of the shop. */
+package bandwright.rules.day;
