@@ -55,9 +55,13 @@ class BuiltInTablesTest {
                 .toList();
         assertThat(allowed).isNotEmpty().allSatisfy(row -> {
             assertThat(row.get("gloves")).isEqualTo("yes");
-            assertThat(row.get("note")).containsIgnoringCase("stands for ").contains("the supplier's listing wins");
+            assertThat(row.get("note")).containsIgnoringCase("only a start").contains("the supplier's listing wins");
             assertThat(row.get("temperature")).matches("\\d{3} C");
             assertThat(row.get("time")).matches("\\d+ (s|min)");
+            assertThat(List.of(row.get("least_temperature"), row.get("most_temperature")))
+                    .allSatisfy(end -> assertThat(end).matches("\\d{3} C"));
+            assertThat(List.of(row.get("least_time"), row.get("most_time")))
+                    .allSatisfy(end -> assertThat(end).matches("\\d+ (s|min)"));
         });
     }
 

@@ -7,6 +7,7 @@ import bandwright.rules.heat.HeatKind;
 import bandwright.rules.heat.HeatRates;
 import bandwright.rules.heat.HeatSource;
 import bandwright.rules.heat.PressSetting;
+import bandwright.rules.heat.UsualRange;
 import bandwright.rules.table.Evidence;
 import bandwright.rules.units.Length;
 import bandwright.rules.units.Temperature;
@@ -103,6 +104,7 @@ public final class SampleHeat {
                 "",
                 temperature,
                 seconds,
+                UsualRange.NOT_SAID,
                 "medium",
                 allowed,
                 true,

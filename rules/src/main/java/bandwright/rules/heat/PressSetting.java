@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param material empty in a row that names a sku
  * @param sku empty = every blank of the material
  * @param timeSeconds one position's time
+ * @param range between which figures those two stand
  * @param gloves whether this row asks for gloves; "no" prints nothing
  * @param cautions codes of cautions.csv
  */
@@ -22,6 +23,7 @@ public record PressSetting(
         String sku,
         Optional<Temperature> temperature,
         int timeSeconds,
+        UsualRange range,
         String pressure,
         Allowed allowed,
         boolean gloves,

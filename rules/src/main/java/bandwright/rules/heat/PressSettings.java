@@ -10,14 +10,19 @@ import bandwright.rules.table.Once;
 import bandwright.rules.table.Row;
 import bandwright.rules.table.Table;
 import bandwright.rules.units.ShopUnits;
+import bandwright.rules.units.Temperature;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * press-settings.csv. The most specific row wins whole: sku + kind, then material + kind. No row means not allowed;
  * {@code if listed} on a material means only where a sku row says yes.
  */
 public record PressSettings(List<PressSetting> list) {
+    /** The same temperature in the other scale may differ in its last digit. */
+    private static final double HAIR = 1e-6;
+
     public PressSettings {
         list = List.copyOf(list);
     }
@@ -75,12 +80,14 @@ public record PressSettings(List<PressSetting> list) {
         Allowed allowed = row.cell("allowed").needed().word(Allowed.values()).orElse(Allowed.NO);
         int seconds = row.cell("time").seconds();
         checkFigures(row, allowed, seconds);
+        Optional<Temperature> temperature = row.cell("temperature").temperature();
         return new PressSetting(
                 material.word(Material.values()),
                 kind,
                 sku,
-                row.cell("temperature").temperature(),
+                temperature,
                 seconds,
+                range(row, temperature, seconds),
                 row.text("pressure"),
                 allowed,
                 row.cell("gloves").yes(),
@@ -89,6 +96,40 @@ public record PressSettings(List<PressSetting> list) {
                 row.cell("cautions").list(),
                 row.cell("evidence").word(Evidence.values()).orElse(Evidence.FROM_MEMORY),
                 row.text("note"));
+    }
+
+    /** Between which figures the row's own ones stand. */
+    private static UsualRange range(Row row, Optional<Temperature> temperature, int seconds) {
+        UsualRange range = new UsualRange(
+                row.cell("least_temperature").temperature(),
+                row.cell("most_temperature").temperature(),
+                time(row.cell("least_time")),
+                time(row.cell("most_time")));
+        if (temperature.isPresent()) {
+            double heat = temperature.get().celsius();
+            double least = range.leastTemperature().map(Temperature::celsius).orElse(heat);
+            double most = range.mostTemperature().map(Temperature::celsius).orElse(heat);
+            checkOrder(row, "temperature", least, heat, most);
+        }
+        if (seconds > 0) {
+            int least = range.leastSeconds().orElse(seconds);
+            checkOrder(row, "time", least, seconds, range.mostSeconds().orElse(seconds));
+        }
+        return range;
+    }
+
+    private static void checkOrder(Row row, String column, double least, double own, double most) {
+        if (least > own + HAIR) {
+            row.fault("least_" + column, "setting.above", column, row.text(column));
+        }
+        if (most < own - HAIR) {
+            row.fault("most_" + column, "setting.below", column, row.text(column));
+        }
+    }
+
+    private static OptionalInt time(Cell cell) {
+        int seconds = cell.seconds();
+        return seconds > 0 ? OptionalInt.of(seconds) : OptionalInt.empty();
     }
 
     /** Nobody may be told to press without being told how hot and how long. */

@@ -111,6 +111,7 @@ class HeatChoiceTest {
                 "",
                 hot.temperature(),
                 0,
+                UsualRange.NOT_SAID,
                 "medium",
                 Allowed.YES,
                 false,

@@ -4,6 +4,7 @@ import bandwright.rules.blanks.Material;
 import bandwright.rules.heat.Allowed;
 import bandwright.rules.heat.HeatKind;
 import bandwright.rules.heat.PressSetting;
+import bandwright.rules.heat.UsualRange;
 import bandwright.rules.table.Evidence;
 import bandwright.rules.units.Temperature;
 import java.util.List;
@@ -34,6 +35,7 @@ public final class SampleSetting {
                 "",
                 Optional.empty(),
                 0,
+                UsualRange.NOT_SAID,
                 "",
                 Allowed.YES,
                 false,
@@ -41,6 +43,25 @@ public final class SampleSetting {
                 "",
                 List.of(),
                 Evidence.FROM_MEMORY,
+                "");
+    }
+
+    /** A row for one blank with figures of its own and what they stand for. */
+    public static PressSetting figures(Temperature usual, int seconds, UsualRange range, Evidence evidence) {
+        return new PressSetting(
+                Optional.empty(),
+                HeatKind.MUG_PRESS,
+                "KEEPER-11",
+                Optional.of(usual),
+                seconds,
+                range,
+                "medium",
+                Allowed.YES,
+                true,
+                "hot",
+                "",
+                List.of(),
+                evidence,
                 "");
     }
 
@@ -53,6 +74,7 @@ public final class SampleSetting {
                 sku,
                 isYes ? Optional.of(Temperature.celsius(190)) : Optional.empty(),
                 isYes ? 180 : 0,
+                UsualRange.NOT_SAID,
                 "medium",
                 allowed,
                 false,
