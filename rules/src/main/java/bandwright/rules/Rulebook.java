@@ -15,6 +15,9 @@ import bandwright.rules.paper.Papers;
 import bandwright.rules.paper.Printers;
 import bandwright.rules.stock.Stock;
 import bandwright.rules.table.RulesFolder;
+import bandwright.rules.table.TableFile;
+import bandwright.rules.table.TableKind;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -49,6 +52,15 @@ public record Rulebook(
      * @throws RulebookFaults with every fault of every table
      */
     public static Rulebook read(Optional<Path> folder) throws RulebookFaults {
-        return RulebookTables.read(new RulesFolder("/bandwright/tables", folder));
+        return RulebookTables.read(tables(folder));
+    }
+
+    /** Where a table of a rulebook that was read is written, to add a row to it. */
+    public static TableFile file(Optional<Path> folder, TableKind kind) throws IOException {
+        return tables(folder).file(kind);
+    }
+
+    private static RulesFolder tables(Optional<Path> folder) {
+        return new RulesFolder("/bandwright/tables", folder);
     }
 }

@@ -25,6 +25,9 @@ record Commands(Terminal terminal) implements IFactory {
         if (kind == StripCommand.class) {
             return kind.cast(new StripCommand(terminal));
         }
+        if (kind == TrialCommand.class) {
+            return kind.cast(new TrialCommand(terminal));
+        }
         if (kind == RulerCommand.class) {
             return kind.cast(new RulerCommand(terminal));
         }

@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
             BandCommand.class,
             StripCommand.class,
             RulerCommand.class,
+            TrialCommand.class,
             SpoiledCommand.class,
             FindCommand.class,
             GenerateCompletion.class

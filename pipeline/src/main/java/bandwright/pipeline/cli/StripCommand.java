@@ -1,15 +1,12 @@
 package bandwright.pipeline.cli;
 
 import bandwright.pipeline.RunId;
-import bandwright.pipeline.match.WhyNot;
 import bandwright.pipeline.write.setup.FitStrip;
 import bandwright.pipeline.write.setup.OwnFile;
 import bandwright.rules.Rulebook;
 import bandwright.rules.RulebookFaults;
 import bandwright.rules.blanks.Band;
-import bandwright.rules.blanks.BandLaw;
 import bandwright.rules.blanks.Blank;
-import bandwright.rules.heat.HeatChoice;
 import bandwright.rules.heat.HeatSource;
 import bandwright.rules.words.Words;
 import java.io.IOException;
@@ -55,44 +52,22 @@ final class StripCommand implements Callable<Integer> {
             e.faults().forEach(fault -> terminal.complain(fault.line()));
             terminal.complain(Words.say("cli.rulebook-unusable", e.faults().size()));
             return ExitCode.NOTHING_PUBLISHED;
+        } catch (AskedBand.Refused e) {
+            return wrongUsage(e.line());
         }
     }
 
-    private int strip(Rulebook rules) {
-        Optional<Blank> blank = rules.blanks().find(sku);
-        if (blank.isEmpty()) {
-            return wrongUsage(BandCommand.unknown(sku, rules));
-        }
-        Optional<HeatSource> wish = Optional.ofNullable(heatSource).flatMap(rules.heatSources()::find);
-        if (heatSource != null && wish.isEmpty()) {
-            List<String> ids =
-                    rules.heatSources().list().stream().map(HeatSource::id).toList();
-            return wrongUsage(Words.say("strip.no-such-source", heatSource, Sheets.nearest(heatSource, ids)));
-        }
+    private int strip(Rulebook rules) throws AskedBand.Refused {
+        AskedBand asked = AskedBand.find(sku, Optional.ofNullable(heatSource), rules);
         Optional<String> noPaper = Sheets.refusal(rules, Optional.ofNullable(paper));
         if (noPaper.isPresent()) {
             return wrongUsage(noPaper.get());
         }
-        HeatChoice choice = HeatChoice.among(
-                wish.map(List::of).orElseGet(() -> HeatChoice.candidates(blank.get(), rules.heatSources())),
-                blank.get(),
-                rules.pressSettings());
-        if (choice.chosen().isEmpty()) {
-            HeatChoice.Refusal first = choice.refusals().get(0);
-            String why = WhyNot.of(first.why(), blank.get(), first.source());
-            return wrongUsage(
-                    Words.say("strip.refused", blank.get().sku(), first.source().id(), why));
-        }
-        HeatSource source = choice.chosen().get().source();
-        Optional<Band> band = BandLaw.of(blank.get(), source);
-        if (band.isEmpty()) {
-            return wrongUsage(Words.say("check.band-empty", blank.get().sku(), source.id()));
-        }
-        Optional<FitStrip> strip = strip(blank.get(), source, band.get(), rules);
+        Optional<FitStrip> strip = strip(asked.blank(), asked.source(), asked.band(), rules);
         if (strip.isEmpty()) {
-            return wrongUsage(Words.say("strip.too-large", blank.get().sku()));
+            return wrongUsage(Words.say("strip.too-large", asked.blank().sku()));
         }
-        return write(strip.get(), blank.get());
+        return write(strip.get(), asked.blank());
     }
 
     /** On the first paper that takes it whole; if none does, glued together from the first that there is. */

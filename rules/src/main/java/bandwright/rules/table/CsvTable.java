@@ -41,6 +41,22 @@ public final class CsvTable {
         return new CsvTable(kind, isOwn, faults).table(bytes);
     }
 
+    /** The names of the columns as they are written; none where the file can't be read. */
+    static List<String> header(byte[] bytes) throws IOException {
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        try (CSVParser parser = CSVParser.parse(new StringReader(unmarked(text)), FORMAT)) {
+            return parser.stream()
+                    .filter(record -> !isEmpty(record))
+                    .findFirst()
+                    .map(record -> record.stream().map(String::strip).toList())
+                    .orElse(List.of());
+        }
+    }
+
+    private static String unmarked(String text) {
+        return text.isEmpty() || text.charAt(0) != MARK ? text : text.substring(1);
+    }
+
     private Table table(byte[] bytes) {
         Optional<String> text = decoded(bytes);
         if (text.isEmpty()) {
@@ -147,8 +163,7 @@ public final class CsvTable {
             faults.add(new Place(kind.file(), 0, ""), "utf8", lines(bytes, in.position()));
             return Optional.empty();
         }
-        String text = out.flip().toString();
-        return Optional.of(text.isEmpty() || text.charAt(0) != MARK ? text : text.substring(1));
+        return Optional.of(unmarked(out.flip().toString()));
     }
 
     /** The line of text that the byte stands in. */

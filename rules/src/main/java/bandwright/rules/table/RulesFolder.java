@@ -34,12 +34,24 @@ public record RulesFolder(String builtIn, Optional<Path> folder) {
         return new Tables(tables);
     }
 
-    private Table builtIn(TableKind kind, Faults faults) {
+    /** Where a table is written; for a folder whose tables were read without a fault. */
+    public TableFile file(TableKind kind) throws IOException {
+        Optional<Path> own = folder.map(home -> own(home, new Faults()).get(kind));
+        return new TableFile(own, CsvTable.header(own.isPresent() ? Files.readAllBytes(own.get()) : builtIn(kind)));
+    }
+
+    private byte[] builtIn(TableKind kind) throws IOException {
         try (InputStream in = RulesFolder.class.getResourceAsStream(builtIn + "/" + kind.file())) {
             if (in == null) {
                 throw new IllegalStateException(kind.file() + " is missing from the build");
             }
-            return CsvTable.parse(kind, false, in.readAllBytes(), faults);
+            return in.readAllBytes();
+        }
+    }
+
+    private Table builtIn(TableKind kind, Faults faults) {
+        try {
+            return CsvTable.parse(kind, false, builtIn(kind), faults);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

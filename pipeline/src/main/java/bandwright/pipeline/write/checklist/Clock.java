@@ -8,7 +8,7 @@ import bandwright.rules.words.Words;
 import java.time.LocalTime;
 
 /** Times and temperatures as they are read at a press. */
-final class Clock {
+public final class Clock {
     private Clock() {}
 
     /** When a load starts, to the minute that has begun: 09:10. */
@@ -18,7 +18,7 @@ final class Clock {
     }
 
     /** Both scales, the shop's own first: 374 F (190 C). */
-    static String heat(PressSetting setting, Shop shop) {
+    public static String heat(PressSetting setting, Shop shop) {
         return setting.temperature()
                 .map(heat -> {
                     String celsius = heat.wholeCelsius() + " \u00b0C";
@@ -31,7 +31,7 @@ final class Clock {
     }
 
     /** 150 seconds are 2 min 30 s. */
-    static String time(int seconds) {
+    public static String time(int seconds) {
         int minutes = seconds / 60;
         int rest = seconds % 60;
         if (minutes == 0) {

@@ -1,5 +1,6 @@
 package bandwright.pipeline.write.checklist;
 
+import bandwright.pipeline.write.WhoseFigures;
 import bandwright.rules.Shop;
 import bandwright.rules.heat.CautionStep;
 import bandwright.rules.heat.Covering;
@@ -33,6 +34,14 @@ final class Doing {
     static String heat(String key, Series series, Shop shop) {
         PressSetting setting = series.setting();
         return Words.say(key, Clock.heat(setting, shop), Clock.time(setting.timeSeconds()), setting.pressure());
+    }
+
+    /** Where confirmed figures are from, and for which blanks. */
+    static List<String> whose(Series series) {
+        List<String> lines = new ArrayList<>();
+        series.said(WhoseFigures::of)
+                .forEach((whose, skus) -> lines.add(Words.say("checklist.for", String.join(", ", skus), whose)));
+        return lines;
     }
 
     private static String prepare(Set<String> parts) {

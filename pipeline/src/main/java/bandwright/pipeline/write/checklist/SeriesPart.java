@@ -73,7 +73,11 @@ final class SeriesPart {
                 List.of(
                         Text.of(loads + "  \u00b7  " + machine, Style.TITLE),
                         Text.right(Words.say("checklist.starts", Clock.at(shop, series.first())), Style.HEADING)));
-        return List.of(top, Gap.mm(1), Text.of(Doing.heat("checklist.heat", series, shop), Style.HEADING), Gap.mm(2));
+        List<Block> head = new ArrayList<>(
+                List.of(top, Gap.mm(1), Text.of(Doing.heat("checklist.heat", series, shop), Style.HEADING)));
+        Doing.whose(series).forEach(line -> head.add(Text.of(line, Style.BODY)));
+        head.add(Gap.mm(2));
+        return head;
     }
 
     /** The step's cautions, then what is done. In small type where all of it has been read at an earlier load. */

@@ -45,6 +45,7 @@ public final class IndexPage {
                 new SheetGallery(places, pictures),
                 new PieceCards(run.id(), run.units(), rules.shop(), places, pictures, proofs),
                 new Unconfirmed(run.units()),
+                new Confirmed(run.units(), rules.shop()),
                 new FilesRead(run.orders().files()));
     }
 

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 
 /**
  * A list that grows page by page: blocks are set one under the other, a block that does not fit goes to the next page,
@@ -24,10 +25,13 @@ public final class Pages implements AutoCloseable {
     private final ListPaper paper;
     private final Faces faces;
     private final PictureStore pictures;
-    private final RunId run;
     private final String shop;
+    /** The run and the date, on every page; none on pages that belong to no run. */
+    private final List<String> stamp;
+
     private final String title;
     private final List<Leaf> leaves = new ArrayList<>();
+    private final List<PDPage> appended = new ArrayList<>();
     private Optional<Block> overleaf = Optional.empty();
     private Optional<Block> tableHead = Optional.empty();
     private boolean isHeadDue;
@@ -37,17 +41,30 @@ public final class Pages implements AutoCloseable {
     private record Leaf(Canvas canvas, String running) {}
 
     public Pages(RunId run, String file, String title, String shop, ListPaper paper) throws IOException {
-        this.document = PdfFile.create(run, file, title);
+        this(PdfFile.create(run, file, title), title, shop, paper, stamp(run));
+    }
+
+    private Pages(PDDocument document, String title, String shop, ListPaper paper, List<String> stamp) {
+        this.document = document;
         this.faces = new Faces(document);
         this.pictures = new PictureStore(document);
-        this.run = run;
         this.title = title;
         this.shop = shop;
         this.paper = paper;
+        this.stamp = List.copyOf(stamp);
         this.y = Length.ZERO;
     }
 
-    Faces faces() {
+    /** Pages that belong to no run and no day, in a document that somebody made. */
+    public static Pages undated(PDDocument document, String title, String shop, ListPaper paper) {
+        return new Pages(document, title, shop, paper, List.of());
+    }
+
+    private static List<String> stamp(RunId run) {
+        return List.of(Words.say("list.run", run), Words.say("list.date", run.date()));
+    }
+
+    public Faces faces() {
         return faces;
     }
 
@@ -160,6 +177,17 @@ public final class Pages implements AutoCloseable {
         y = y.minus(block.height(faces, measure()));
     }
 
+    /** Pages of another make that follow the list's and count with them. */
+    public Pages append(List<PDPage> pages) {
+        appended.addAll(pages);
+        return this;
+    }
+
+    /** How many pages the list has so far. */
+    public int count() {
+        return leaves.size();
+    }
+
     /** Adds the foot of every page and writes the file. */
     public void writeTo(OutputStream out) throws IOException {
         if (leaves.isEmpty()) {
@@ -170,6 +198,7 @@ public final class Pages implements AutoCloseable {
             foot(leaf, i + 1);
             document.addPage(leaf.canvas().page(document, paper.width(), paper.height()));
         }
+        appended.forEach(document::addPage);
         faces.finish();
         PdfFile.save(document, out);
     }
@@ -188,12 +217,14 @@ public final class Pages implements AutoCloseable {
                     .onOneLine(faces, room);
         }
         said.draw(pen, paper.left(), line, room);
-        Text.right(Words.say("list.page", page, leaves.size()), style).draw(pen, paper.left(), line, measure());
+        Text.right(Words.say("list.page", page, leaves.size() + appended.size()), style)
+                .draw(pen, paper.left(), line, measure());
     }
 
     private List<String> shortened(String running) {
-        return List.of(
-                Words.say("list.run", run), Words.say("list.date", run.date()), running.isEmpty() ? shop : running);
+        List<String> parts = new ArrayList<>(stamp);
+        parts.add(running.isEmpty() ? shop : running);
+        return parts;
     }
 
     private List<String> parts(String running) {
@@ -204,8 +235,7 @@ public final class Pages implements AutoCloseable {
         if (!shop.isEmpty()) {
             parts.add(shop);
         }
-        parts.add(Words.say("list.run", run));
-        parts.add(Words.say("list.date", run.date()));
+        parts.addAll(stamp);
         return parts;
     }
 

@@ -3,7 +3,6 @@ package bandwright.pipeline.write.pdf;
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.artwork.vector.InkedShape;
 import bandwright.pipeline.artwork.vector.VectorArtwork;
-import bandwright.pipeline.pixels.ToPrinter;
 import bandwright.pipeline.write.pdf.PreparedPicture.Packing;
 import bandwright.pipeline.write.pdf.PreparedPicture.Plane;
 import bandwright.rules.paper.PrinterProfile;
@@ -11,7 +10,6 @@ import bandwright.rules.units.Rgb;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.nio.ByteBuffer;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +38,7 @@ public final class Pictures {
     private final PDDocument document;
     private final PreparedPictures prepared;
     private final Optional<PrinterProfile> printer;
-    private final Optional<ToPrinter> inks;
+    private final Inks inks;
     private final PictureColourSpaces colours;
     private final Map<Integer, PDImageXObject> stored = new TreeMap<>();
     private final Map<Path, PDFormXObject> forms = new TreeMap<>();
@@ -54,8 +52,8 @@ public final class Pictures {
         this.document = document;
         this.prepared = prepared;
         this.printer = printer;
-        this.inks = printer.map(ToPrinter::ofSrgb);
         this.colours = new PictureColourSpaces(document);
+        this.inks = new Inks(colours, printer);
     }
 
     /** The picture as this document has it, drawn in the unit square; the same object every time. */
@@ -104,11 +102,7 @@ public final class Pictures {
 
     /** A flat colour as this document has it, so that it looks like a picture's. */
     public Ink ink(Rgb colour) throws IOException {
-        return inks.isPresent()
-                ? Ink.of(inks.get().inks(colour))
-                : Ink.of(
-                        colours.srgb(),
-                        ByteBuffer.wrap(new byte[] {(byte) colour.red(), (byte) colour.green(), (byte) colour.blue()}));
+        return inks.of(colour);
     }
 
     private COSStream stream(PreparedPicture picture) throws IOException {

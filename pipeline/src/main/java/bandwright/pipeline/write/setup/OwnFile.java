@@ -26,7 +26,8 @@ public final class OwnFile {
     /** Which page a file holds; one is never written over the other, nor over the sheets of a run. */
     public enum Kind {
         STRIP("strip"),
-        RULER("ruler");
+        RULER("ruler"),
+        TRIAL("trial");
 
         private final String word;
 

@@ -8,10 +8,11 @@ import bandwright.rules.words.Words;
 import java.util.List;
 
 /** How the print dialogue is to be set, one sentence each: scale, paper, mirror, colour. */
-final class PrintSettings {
+public final class PrintSettings {
     private PrintSettings() {}
 
-    static List<String> of(PaperRoom room) {
+    /** One sentence each. */
+    public static List<String> of(PaperRoom room) {
         boolean driverFlips = room.printer().mirror() == MirrorBy.DRIVER;
         boolean profiled = room.printer().profile().isPresent();
         return List.of(

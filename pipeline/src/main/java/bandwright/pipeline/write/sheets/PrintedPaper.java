@@ -11,8 +11,8 @@ import bandwright.rules.units.Length;
  * paper. A printer that prints 99 mm for 100 gets a file drawn 1/0.99 larger about the page's lower-left corner; for a
  * driver that flips, the page is flipped beforehand about the paper's middle, so that it comes out as laid out.
  */
-record PrintedPaper(double acrossFactor, double upFactor, Length shift) {
-    static PrintedPaper of(PaperRoom room) {
+public record PrintedPaper(double acrossFactor, double upFactor, Length shift) {
+    public static PrintedPaper of(PaperRoom room) {
         Printer printer = room.printer();
         double across = 1 / printer.scaleX();
         double up = 1 / printer.scaleY();
@@ -21,7 +21,8 @@ record PrintedPaper(double acrossFactor, double upFactor, Length shift) {
                 : new PrintedPaper(across, up, Length.ZERO);
     }
 
-    void enter(Canvas canvas) {
+    /** Everything drawn from here on is laid out as it lies on the printed paper. */
+    public void enter(Canvas canvas) {
         if (acrossFactor != 1 || upFactor != 1) {
             canvas.concat(acrossFactor, 0, 0, upFactor, shift, Length.ZERO);
         }

@@ -172,13 +172,31 @@ class PressChecklistTest {
                 SETTINGS + ",mug press,MUG-11-W,195 C,200 s,medium,yes,yes,hot,,,supplier listing,\n"
                         + "ceramic,mug press,,190 C,3 min,medium,yes,,hot,,,common practice,\n");
         Monday listed = Monday.of(folder, Optional.of(tables), "Q1042,MUG-11-W,wide.png,1,2026-03-03");
-        assertThat(listed.text()).contains("(195 \u00b0C)", "3 min 20 s").doesNotContain("NOT CONFIRMED");
+        assertThat(listed.text())
+                .contains("(195 \u00b0C)", "3 min 20 s", "For MUG-11-W: from the supplier's listing.")
+                .doesNotContain("NOT CONFIRMED");
         Monday both = Monday.of(
                 folder,
                 Optional.of(tables),
                 "Q1042,MUG-11-W,wide.png,1,2026-03-03",
                 "Q1043,MUG-15-W,wide.png,1,2026-03-04");
         assertThat(both.text()).contains("NOT CONFIRMED", "MUG-15-W: look up").doesNotContain("MUG-11-W: look up");
+    }
+
+    @Test
+    void aMeasuredSettingSaysThatItWasMeasuredHere() throws IOException, RulebookFaults {
+        Path tables = Files.createDirectories(folder.resolve("tables"));
+        Files.writeString(
+                tables.resolve("press-settings.csv"),
+                SETTINGS + ",mug press,MUG-11-W,190 C,3 min,medium,yes,yes,hot,,,measured,\n"
+                        + "ceramic,mug press,,190 C,3 min,medium,yes,,hot,,,common practice,\n");
+        String text = Monday.of(
+                        folder,
+                        Optional.of(tables),
+                        "Q1042,MUG-11-W,wide.png,1,2026-03-03",
+                        "Q1043,MUG-15-W,wide.png,1,2026-03-04")
+                .text();
+        assertThat(text).contains("For MUG-11-W: measured in this shop.").doesNotContain("MUG-15-W: measured");
     }
 
     @Test
