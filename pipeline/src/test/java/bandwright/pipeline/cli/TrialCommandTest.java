@@ -63,8 +63,23 @@ final class TrialCommandTest {
 
     private static String words(Path pdf) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
-            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            StringBuilder all = new StringBuilder();
+            for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                String upright = text(document, page);
+                if (upright.replaceAll("\\s", "").contains("transfers,sheet")) {
+                    document.getPage(page - 1).setRotation(90); // words run up the page
+                }
+                all.append(text(document, page)).append(' ');
+            }
+            return all.toString().replaceAll("\\s+", " ");
         }
+    }
+
+    private static String text(PDDocument document, int page) throws IOException {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        return stripper.getText(document);
     }
 
     @Test
@@ -213,6 +228,38 @@ final class TrialCommandTest {
         String again = words(trial("MUG-11-W", "--heat-source", "clamp", "--rules", tables.toString()));
         assertThat(again)
                 .contains("measured in this shop", "in place of the one of MUG-11-W and mug press")
+                .doesNotContain("NOT CONFIRMED");
+    }
+
+    @Test
+    void everyPaperOfARunSaysThatItWasMeasured() throws IOException {
+        Path tables = tables(",mug press,MUG-11-W,385 F,175 s,,,,,firm,yes,yes,hot,,,measured,");
+        Path inbox = Files.createDirectories(folder.resolve("inbox"));
+        Files.writeString(inbox.resolve("orders.csv"), "Order,SKU,Artwork\nQ1042,MUG-11-W,tern.jpg\n");
+        Path artwork = Path.of("..", "inbox-sample", "artwork");
+        Path outbox = folder.resolve("outbox");
+        int code = bandwright(
+                "run",
+                inbox.toString(),
+                "--rules",
+                tables.toString(),
+                "--artwork",
+                artwork.toString(),
+                "--out",
+                outbox.toString(),
+                "--date",
+                "2026-03-02");
+        assertThat(code).as(err.toString()).isZero();
+        Path run = outbox.resolve("2026-03-02-1");
+        assertThat(words(run.resolve("press-checklist.pdf")))
+                .containsSubsequence(
+                        "385 \u00b0F (196 \u00b0C), 2 min 55 s, pressure: firm", "For MUG-11-W: measured in this shop.")
+                .doesNotContain("NOT CONFIRMED");
+        assertThat(Files.readString(run.resolve("index.html")))
+                .containsSubsequence(
+                        "Confirmed press settings",
+                        "385 \u00b0F (196 \u00b0C), 2 min 55 s, pressure: firm",
+                        "measured in this shop.")
                 .doesNotContain("NOT CONFIRMED");
     }
 
