@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -63,6 +64,23 @@ final class ArchivableTest {
                 WholeRun.SAMPLE.resolve("artwork").toString());
         Path sheets = folder.resolve("outbox/2026-03-02-1/sheets/letter-01.pdf");
         assertThat(broken(sheets)).isEmpty();
+    }
+
+    @Test
+    void theSwatchesOfATrialAre() throws Exception {
+        Path tables = Files.createDirectories(folder.resolve("tables"));
+        Files.write(tables.resolve("ink.icc"), InkProfile.bytes());
+        Files.writeString(
+                tables.resolve("printers.csv"),
+                "id,papers,mirror,colour,icc_profile\ndesk,letter,file,profile,ink.icc\nwide,13x19,driver,driver,\n");
+        for (List<String> rules : List.of(List.<String>of(), List.of("--rules", tables.toString()))) {
+            Path pdf = folder.resolve("trial-" + rules.size() + ".pdf");
+            List<String> words = new ArrayList<>(List.of("trial", "CONE-12-W", "--out", pdf.toString()));
+            words.addAll(rules);
+            assertThat(WholeRun.bandwright(List.of(), Map.of(), words.toArray(String[]::new)))
+                    .isZero();
+            assertThat(broken(pdf)).as(pdf.toString()).isEmpty();
+        }
     }
 
     private void run(String... words) throws IOException, InterruptedException {

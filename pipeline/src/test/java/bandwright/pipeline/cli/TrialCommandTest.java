@@ -171,6 +171,19 @@ final class TrialCommandTest {
     }
 
     @Test
+    void aUsualTimeAtTheShortEndLeadsToLongerOnesOneAfterTheOther() throws IOException {
+        Path tables = tables(
+                ",mug press,MUG-11-W,360 F,200 s,350 F,370 F,200 s,300 s,medium,yes,yes,hot,,,supplier listing,");
+        assertThat(words(trial("MUG-11-W", "--heat-source", "clamp", "--rules", tables.toString())))
+                .containsSubsequence(
+                        "press only try 4, longer",
+                        "Still pale after that: try 5",
+                        "4 best of stage 1: _________ 4 min 10 s",
+                        "5 best of stage 1: _________ 5 min")
+                .doesNotContain("shorter");
+    }
+
+    @Test
     void noFigureOfAListingsTrialLiesOutsideOfTheListing() throws IOException {
         Path tables =
                 tables(",mug press,MUG-11-W,360 F,200 s,350 F,370 F,3 min,,medium,yes,yes,hot,,,supplier listing,");

@@ -64,7 +64,8 @@ public record TryRange(
     }
 
     private static int spreadSeconds(int seconds, double share) {
-        return (int) (seconds * share / SPREAD_STEP) * SPREAD_STEP;
+        int steps = (int) (seconds * share / SPREAD_STEP);
+        return steps * SPREAD_STEP;
     }
 
     /** Whole degrees as a machine is set, never outside of the range if a whole degree lies in it. */

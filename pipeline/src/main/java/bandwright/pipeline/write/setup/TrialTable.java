@@ -14,6 +14,7 @@ import bandwright.rules.heat.Try;
 import bandwright.rules.units.Length;
 import bandwright.rules.words.Words;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalInt;
 
@@ -44,6 +45,9 @@ final class TrialTable {
             warmUp();
             table(tries.first());
             signs();
+            if (trial.setting().isConfirmed()) {
+                line("trial.one-stands");
+            }
             line("trial.one-end");
         } else {
             stages();
@@ -75,13 +79,26 @@ final class TrialTable {
         }
     }
 
-    /** Which of the second stage's tries the first stage points to. */
+    /** Which of the second stage's tries the first stage points to, the one nearest to the usual time first. */
     private void which() {
-        for (Try one : tries.second()) {
-            boolean isLonger = one.seconds() > trial.range().usualSeconds();
-            pages.add(Text.of(Words.say(isLonger ? "trial.if-pale" : "trial.if-run", one.number()), Style.BODY));
+        int usual = trial.range().usualSeconds();
+        List<Try> shorter = new ArrayList<>(
+                tries.second().stream().filter(one -> one.seconds() < usual).toList());
+        Collections.reverse(shorter);
+        which(shorter, "trial.if-run", "trial.if-still-run");
+        which(
+                tries.second().stream().filter(one -> one.seconds() > usual).toList(),
+                "trial.if-pale",
+                "trial.if-still-pale");
+    }
+
+    private void which(List<Try> nearestFirst, String first, String second) {
+        if (!nearestFirst.isEmpty()) {
+            line(first, nearestFirst.get(0).number());
         }
-        pages.add(Gap.mm(1));
+        if (nearestFirst.size() > 1) {
+            line(second, nearestFirst.get(1).number());
+        }
     }
 
     private void warmUp() {
