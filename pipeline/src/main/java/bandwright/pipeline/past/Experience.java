@@ -1,5 +1,6 @@
 package bandwright.pipeline.past;
 
+import bandwright.rules.spoilage.Spoilage;
 import bandwright.rules.table.Names;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -45,6 +46,12 @@ public record Experience(List<Alike> made) {
     public Turnout madeWith(String sku, String source, Heating heating) {
         return count(alike -> isOf(alike, sku, source)
                 && alike.heating().filter(heating::equals).isPresent());
+    }
+
+    /** How many of a blank are spoiled in one heat source, as far as the shop's own pieces tell. */
+    public Spoilage spoilage(String sku, String source, double shopRate) {
+        Turnout turnout = made(sku, source);
+        return new Spoilage(shopRate, turnout.pieces(), turnout.spoiled());
     }
 
     /** The ids of the heat sources in which that blank was made. */

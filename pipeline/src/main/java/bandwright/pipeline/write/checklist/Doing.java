@@ -1,6 +1,7 @@
 package bandwright.pipeline.write.checklist;
 
 import bandwright.pipeline.write.WhoseFigures;
+import bandwright.pipeline.write.HeatText;
 import bandwright.rules.Shop;
 import bandwright.rules.heat.CautionStep;
 import bandwright.rules.heat.Covering;
@@ -33,7 +34,7 @@ final class Doing {
     /** Temperature in both scales, time and pressure. */
     static String heat(String key, Series series, Shop shop) {
         PressSetting setting = series.setting();
-        return Words.say(key, Clock.heat(setting, shop), Clock.time(setting.timeSeconds()), setting.pressure());
+        return Words.say(key, HeatText.of(setting, shop), HeatText.time(setting.timeSeconds()), setting.pressure());
     }
 
     /** Where confirmed figures are from, and for which blanks. */

@@ -3,7 +3,7 @@ package bandwright.pipeline.write.index;
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.write.WhoseFigures;
-import bandwright.pipeline.write.checklist.Clock;
+import bandwright.pipeline.write.HeatText;
 import bandwright.rules.Shop;
 import bandwright.rules.heat.PressSetting;
 import bandwright.rules.words.Words;
@@ -49,8 +49,8 @@ record Confirmed(List<Unit> units, Shop shop) implements Section {
                 line.source(),
                 Words.say(
                         "checklist.heat",
-                        Clock.heat(line.setting(), shop),
-                        Clock.time(line.setting().timeSeconds()),
+                        HeatText.of(line.setting(), shop),
+                        HeatText.time(line.setting().timeSeconds()),
                         line.setting().pressure()),
                 WhoseFigures.of(line.setting()),
                 Integer.toString(count)));

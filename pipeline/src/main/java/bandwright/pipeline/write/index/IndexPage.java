@@ -46,6 +46,7 @@ public final class IndexPage {
                 new PieceCards(run.id(), run.units(), rules.shop(), places, pictures, proofs),
                 new Unconfirmed(run.units()),
                 new Confirmed(run.units(), rules.shop()),
+                new Spoiled(run.past().experience(), rules),
                 new FilesRead(run.orders().files()));
     }
 

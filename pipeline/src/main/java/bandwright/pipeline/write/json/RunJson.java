@@ -28,10 +28,10 @@ public final class RunJson implements Output {
 
     @Override
     public List<OutFile> files(Run run, Rulebook rules) {
-        return List.of(new OutFile(FILE, out -> write(run, out)));
+        return List.of(new OutFile(FILE, out -> write(run, rules, out)));
     }
 
-    private static void write(Run run, OutputStream out) throws IOException {
+    private static void write(Run run, Rulebook rules, OutputStream out) throws IOException {
         JsonOut json = new JsonOut(out);
         UnitJson units = new UnitJson(json, run.tiled());
         json.open();
@@ -47,6 +47,7 @@ public final class RunJson implements Output {
         DayJson.write(json, run.day());
         json.list("held", run.held(), held -> held(json, held));
         json.list("skipped", run.skipped(), skipped -> skipped(json, skipped));
+        ExperienceJson.write(json, run.past().experience(), rules);
         json.close();
         json.end();
     }

@@ -3,6 +3,7 @@ package bandwright.pipeline.write.picklist;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.Output;
+import bandwright.pipeline.write.ShareText;
 import bandwright.pipeline.write.list.Block;
 import bandwright.pipeline.write.list.Gap;
 import bandwright.pipeline.write.list.ListPaper;
@@ -14,6 +15,7 @@ import bandwright.pipeline.write.list.Text;
 import bandwright.pipeline.write.list.Tick;
 import bandwright.rules.Rulebook;
 import bandwright.rules.blanks.Blank;
+import bandwright.rules.spoilage.Spoilage;
 import bandwright.rules.stock.StockRule;
 import bandwright.rules.units.Length;
 import bandwright.rules.words.Words;
@@ -88,7 +90,7 @@ public final class PickList implements Output {
                     List.of(
                             Tick.small(),
                             Text.of(shelf(line.blank()), Style.FIGURE),
-                            name(line.blank()),
+                            name(line),
                             Text.right(Integer.toString(line.need().pieces()), Style.BODY),
                             Text.right(Integer.toString(line.need().spares()), Style.BODY),
                             Text.right(Integer.toString(line.need().take()), Style.FIGURE))));
@@ -100,14 +102,38 @@ public final class PickList implements Output {
         return blank.shelf().isEmpty() ? Words.say("picklist.no-shelf") : blank.shelf();
     }
 
-    private static Block name(Blank blank) {
+    private static Block name(PickLine line) {
+        Blank blank = line.blank();
         List<Block> name = new ArrayList<>();
         name.add(Text.of(blank.sku(), Style.STRONG));
         name.add(Text.of(blank.name(), Style.BODY));
         if (!blank.parts().isEmpty()) {
             name.add(Text.of(Words.say("picklist.parts", String.join(", ", blank.parts())), Style.BODY));
         }
+        spares(line).forEach(words -> name.add(Text.of(words, Style.SMALL)));
         return new Stack(name);
+    }
+
+    /** Where the spares come from, as soon as the shop's own pieces speak. */
+    private static List<String> spares(PickLine line) {
+        if (line.lots().stream().noneMatch(lot -> lot.spoilage().isLearnt())) {
+            return List.of();
+        }
+        return line.lots().stream().map(PickList::spares).toList();
+    }
+
+    private static String spares(PickLine.SourceLot lot) {
+        Spoilage spoilage = lot.spoilage();
+        if (!spoilage.isLearnt()) {
+            return Words.say("picklist.spares-said", lot.source().name(), ShareText.of(spoilage.rate()));
+        }
+        return Words.say(
+                "picklist.spares-learnt",
+                spoilage.spoiled(),
+                spoilage.seen(),
+                lot.source().name(),
+                ShareText.of(spoilage.interval().from()),
+                ShareText.of(spoilage.interval().to()));
     }
 
     private static void shortages(Pages pages, List<PickLine> lines) {

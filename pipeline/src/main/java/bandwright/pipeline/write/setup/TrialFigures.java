@@ -1,6 +1,6 @@
 package bandwright.pipeline.write.setup;
 
-import bandwright.pipeline.write.checklist.Clock;
+import bandwright.pipeline.write.HeatText;
 import bandwright.rules.heat.HeatSource;
 import bandwright.rules.heat.TryRange;
 import bandwright.rules.units.Temperature;
@@ -41,7 +41,7 @@ record TrialFigures(TryRange range, TemperatureUnit unit) {
     }
 
     static String time(int seconds) {
-        return Clock.time(seconds);
+        return HeatText.time(seconds);
     }
 
     /**

@@ -1,0 +1,2 @@
+/** A day at the machines as it is told: times of day, sentences, bars. */
+package bandwright.pipeline.write.day;
