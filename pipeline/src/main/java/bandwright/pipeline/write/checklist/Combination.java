@@ -5,6 +5,7 @@ import bandwright.pipeline.size.Unit;
 import bandwright.rules.Rulebook;
 import bandwright.rules.blanks.Blank;
 import bandwright.rules.blanks.Material;
+import bandwright.rules.blanks.TapeWay;
 import bandwright.rules.heat.Caution;
 import bandwright.rules.heat.Cautions;
 import bandwright.rules.heat.HeatSource;

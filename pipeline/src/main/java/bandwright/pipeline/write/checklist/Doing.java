@@ -3,6 +3,7 @@ package bandwright.pipeline.write.checklist;
 import bandwright.pipeline.write.WhoseFigures;
 import bandwright.pipeline.write.HeatText;
 import bandwright.rules.Shop;
+import bandwright.rules.blanks.TapeWay;
 import bandwright.rules.heat.CautionStep;
 import bandwright.rules.heat.Covering;
 import bandwright.rules.heat.PressSetting;
@@ -21,8 +22,7 @@ final class Doing {
         return switch (step) {
             case DAY -> List.of();
             case PREPARE -> List.of(prepare(series.combination().parts()));
-            case TAPE ->
-                series.combination().ways().stream().map(TapeWay::words).toList();
+            case TAPE -> series.combination().ways().stream().map(Doing::tape).toList();
             case LOAD -> load(series);
             case PRESS -> List.of(press(series, shop));
             case PEEL -> said("checklist.peel", series, PressSetting::peel);
@@ -49,6 +49,14 @@ final class Doing {
         return parts.isEmpty()
                 ? Words.say("checklist.prepare")
                 : Words.say("checklist.prepare-parts", String.join(", ", parts));
+    }
+
+    private static String tape(TapeWay way) {
+        return switch (way) {
+            case FLAT -> Words.say("checklist.tape-flat");
+            case HANDLE -> Words.say("checklist.tape-handle");
+            case ROUND -> Words.say("checklist.tape-round");
+        };
     }
 
     private static List<String> load(Series series) {

@@ -53,6 +53,7 @@ public final class PickList implements Output {
             pages.add(Text.of(title, Style.TITLE)).add(Gap.mm(1.5));
             pages.add(Text.of(total(run, lines), Style.BODY.grey())).add(Gap.mm(5));
             blanks(pages, lines);
+            PressPart.add(pages, run.units(), rules.shop().unit());
             if (rules.shop().stock() != StockRule.IGNORE) {
                 shortages(pages, lines);
                 orders(pages, lines);
