@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import org.dhatim.fastexcel.Workbook;
 
-/** orders.xlsx: every row that was read, with what became of it. */
+/** orders.xlsx: every row that was read, with what became of it; then each sheet's ink, and what each order costs. */
 public final class OrdersWorkbook implements Output {
     public static final String FILE = "orders.xlsx";
 
@@ -73,6 +73,10 @@ public final class OrdersWorkbook implements Output {
         }
         sheet.finish();
         sheets(new TextSheet(book.newWorksheet(Words.say("orders-workbook.sheets")), sheetsHeader()), run, inks);
+        OrderCosts.write(
+                new TextSheet(book.newWorksheet(Words.say("orders-workbook.costs")), OrderCosts.header()),
+                run.units(),
+                costs);
     }
 
     /** How much ink each sheet takes, to be compared with the others. */
