@@ -1,6 +1,7 @@
 package bandwright.pipeline.load;
 
 import bandwright.rules.heat.HeatSource;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -14,6 +15,11 @@ public record WhatIf(Case what, Optional<HeatSource> source, int endSeconds) {
     public enum Case {
         MACHINE,
         PERSON,
-        CONFIRMED
+        CONFIRMED;
+
+        /** As it stands in files. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
     }
 }

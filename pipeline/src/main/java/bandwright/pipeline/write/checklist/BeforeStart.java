@@ -1,6 +1,7 @@
 package bandwright.pipeline.write.checklist;
 
-import bandwright.pipeline.load.Load;
+import bandwright.pipeline.load.MachineDay;
+import bandwright.pipeline.load.PressDay;
 import bandwright.pipeline.write.list.Block;
 import bandwright.pipeline.write.list.Gap;
 import bandwright.pipeline.write.list.Pages;
@@ -13,32 +14,32 @@ import bandwright.rules.Rulebook;
 import bandwright.rules.heat.CautionStep;
 import bandwright.rules.heat.Circuit;
 import bandwright.rules.heat.HeatSource;
+import bandwright.rules.table.Names;
 import bandwright.rules.units.Length;
 import bandwright.rules.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** What holds all day, each once, to be ticked off before the first machine is switched on. */
 final class BeforeStart {
+    /** Room for a line or two under a heading. */
+    static final Length ROOM = Length.mm(14);
+
     private static final Length TICK = Length.mm(8);
 
     private BeforeStart() {}
 
-    static void write(Pages pages, List<Series> all, Above above, Rulebook rules) {
+    static void write(Pages pages, PressDay day, List<Series> all, Above above, Rulebook rules) {
         List<String> words = new ArrayList<>();
         for (Series series : all) {
             series.cautions(CautionStep.DAY).stream()
                     .filter(above::isNew)
                     .forEach(caution -> words.add(caution.text()));
         }
-        List<Load> loads =
-                all.stream().flatMap(series -> series.loads().stream()).toList();
-        rules.circuits().forEach(circuit -> circuit(circuit, loads, words));
+        rules.circuits().forEach(circuit -> circuit(circuit, day, words));
         boolean hasGlass = all.stream().anyMatch(series -> series.combination().holdsGlass());
         String stay = Words.say("checklist.cautions-stay");
         words.add(hasGlass ? stay + " " + Words.say("checklist.glass-stays") : stay);
@@ -51,36 +52,36 @@ final class BeforeStart {
         pages.add(Gap.mm(7));
     }
 
-    /** Every machine that this run uses on that circuit, against what the circuit carries continuously. */
-    private static void circuit(Circuit circuit, List<Load> loads, List<String> words) {
-        Map<HeatSource, Set<Integer>> on = new LinkedHashMap<>();
-        loads.stream()
-                .filter(load -> load.source().circuit().equals(circuit.id())
-                        && load.source().watts() > 0)
-                .forEach(load -> on.computeIfAbsent(load.source(), source -> new TreeSet<>())
-                        .add(load.machine()));
+    /** The machines that this day uses on that circuit, against what the circuit carries continuously. */
+    private static void circuit(Circuit circuit, PressDay day, List<String> words) {
+        Map<HeatSource, Integer> on = new LinkedHashMap<>();
+        day.machines().stream()
+                .map(MachineDay::source)
+                .filter(source -> Names.same(source.circuit(), circuit.id()) && source.watts() > 0)
+                .forEach(source -> on.merge(source, 1, Integer::sum));
         if (on.isEmpty()) {
             return;
         }
         long watts = on.entrySet().stream()
-                .mapToLong(
-                        used -> (long) used.getKey().watts() * used.getValue().size())
+                .mapToLong(used -> (long) used.getKey().watts() * used.getValue())
                 .sum();
-        // Continuous loads count with 125 % against the breaker, hence 80 % of it: NEC 210.19(A)(1), 210.20(A).
-        long most = (long) Math.floor(circuit.volts() * circuit.amperes() * 0.8);
         String names = on.entrySet().stream()
-                .map(used -> used.getValue().size() > 1
+                .map(used -> used.getValue() > 1
                         ? Words.say(
                                 "checklist.several",
-                                used.getValue().size(),
+                                used.getValue(),
                                 used.getKey().name())
                         : used.getKey().name())
                 .collect(Collectors.joining(" + "));
-        String key = watts <= most ? "checklist.circuit" : "checklist.circuit-over";
-        words.add(Words.say(key, circuit.id(), names, watts, most));
+        String key = watts <= circuit.mostWatts() ? "checklist.circuit" : "checklist.circuit-over";
+        words.add(Words.say(key, circuit.id(), names, watts, circuit.mostWatts()));
+        on.keySet().stream()
+                .filter(source -> source.watts() > circuit.mostWatts())
+                .forEach(source -> words.add(Words.say(
+                        "checklist.circuit-alone", circuit.id(), source.name(), source.watts(), circuit.mostWatts())));
     }
 
-    private static Block ticked(Pages pages, String words) {
+    static Block ticked(Pages pages, String words) {
         return Stack.of(
                 Row.plain(
                         List.of(TICK, pages.measure().minus(TICK)), List.of(Tick.small(), Text.of(words, Style.BODY))),

@@ -1,7 +1,7 @@
 package bandwright.pipeline.write.checklist;
 
-import bandwright.pipeline.write.WhoseFigures;
 import bandwright.pipeline.write.HeatText;
+import bandwright.pipeline.write.WhoseFigures;
 import bandwright.rules.Shop;
 import bandwright.rules.blanks.TapeWay;
 import bandwright.rules.heat.CautionStep;

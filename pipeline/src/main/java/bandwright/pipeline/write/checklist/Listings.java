@@ -29,14 +29,16 @@ final class Listings {
                 written.add(Words.say("checklist.written-at", blank.sku(), at.getAsInt()));
             }
         }
-        if (toWrite.isEmpty() && written.isEmpty()) {
-            return List.of();
+        List<Block> said = new ArrayList<>();
+        if (!toWrite.isEmpty()) {
+            toWrite.add(0, Text.of(Words.say("checklist.not-confirmed"), Style.STRONG));
+            said.add(Framed.of(new Stack(toWrite)));
+            said.add(Gap.mm(1.2));
         }
         if (!written.isEmpty()) {
-            toWrite.add(Gap.mm(0.8));
-            toWrite.add(Text.of(Words.say("checklist.as-written", String.join(", ", written)), Style.SMALL));
+            said.add(Text.of(Words.say("checklist.as-written", String.join(", ", written)), Style.SMALL));
+            said.add(Gap.mm(0.8));
         }
-        toWrite.add(0, Text.of(Words.say("checklist.not-confirmed"), Style.STRONG));
-        return List.of(Framed.of(new Stack(toWrite)), Gap.mm(2));
+        return said;
     }
 }

@@ -5,6 +5,7 @@ import bandwright.pipeline.size.Note;
 import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.write.SheetFiles;
 import bandwright.pipeline.write.SheetPage;
+import bandwright.pipeline.write.day.Clock;
 import bandwright.pipeline.write.list.Block;
 import bandwright.pipeline.write.list.Gap;
 import bandwright.pipeline.write.list.Pages;
@@ -71,9 +72,18 @@ final class Pieces {
                         Gap.mm(0),
                         label("checklist.head-piece"),
                         label("checklist.head-sheet"))));
+        rows(series);
+        pages.endTable();
+    }
+
+    /** Without the head of the table: it has been read at an earlier load. */
+    void rows(Series series) {
         for (Load load : series.loads()) {
             Block number = Text.of(Integer.toString(load.number()), Style.HEADING);
-            Block time = Text.of(Clock.at(shop, load), Style.BODY);
+            Block time = Text.of(Clock.at(shop, load.startSeconds()), Style.BODY);
+            if (load.isFirst()) {
+                pages.add(Text.of(Words.say("checklist.first", load.number()), Style.STRONG));
+            }
             for (Unit unit : load.units()) {
                 List<Block> cells = List.of(Tick.small(), number, time, picture(unit), piece(unit), place(unit));
                 pages.add(new Row(columns, cells, PADDING, HAIR));
@@ -81,7 +91,6 @@ final class Pieces {
                 time = number;
             }
         }
-        pages.endTable();
     }
 
     private static Block label(String key) {

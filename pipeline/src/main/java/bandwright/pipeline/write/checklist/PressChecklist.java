@@ -5,6 +5,7 @@ import bandwright.pipeline.load.Load;
 import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.Output;
 import bandwright.pipeline.write.SheetFiles;
+import bandwright.pipeline.write.day.Clock;
 import bandwright.pipeline.write.list.Gap;
 import bandwright.pipeline.write.list.ListPaper;
 import bandwright.pipeline.write.list.Pages;
@@ -52,18 +53,37 @@ public final class PressChecklist implements Output {
                 pages.writeTo(out);
                 return;
             }
-            List<Series> all = Series.of(run.loads(), rules);
+            DayPart.write(pages, run, shop);
+            Between between = new Between(run.day(), shop);
+            List<Series> all = Series.of(run.loads(), between, rules);
             Above above = new Above();
-            BeforeStart.write(pages, all, above, rules);
+            BeforeStart.write(pages, run.day(), all, above, rules);
             SeriesPart part = new SeriesPart(pages, shop, above);
             Pieces pieces = new Pieces(pages, shop, SheetFiles.of(run.tiled()), thumbnails);
             for (Series series : all) {
-                part.write(series);
-                pieces.write(series);
-                pages.add(Gap.mm(8));
+                between(pages, shop, between.takeUntil(series.first().startSeconds()));
+                if (part.write(series)) {
+                    pieces.rows(series);
+                    pages.add(Gap.mm(4));
+                } else {
+                    pieces.write(series);
+                    pages.add(Gap.mm(8));
+                }
             }
+            between(pages, shop, between.takeUntil(Long.MAX_VALUE));
+            EndOfDay.write(pages, run.day(), shop);
             BandsPart.write(pages, run.loads(), shop);
             pages.writeTo(out);
+        }
+    }
+
+    private static void between(Pages pages, Shop shop, List<Between.Line> lines) {
+        for (Between.Line line : lines) {
+            pages.add(
+                    BeforeStart.ticked(pages, Words.say("checklist.between", Clock.at(shop, line.at()), line.words())));
+        }
+        if (!lines.isEmpty()) {
+            pages.add(Gap.mm(4));
         }
     }
 

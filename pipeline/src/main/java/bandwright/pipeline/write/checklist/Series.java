@@ -17,19 +17,23 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** Loads one after the other on one machine that are one combination: their steps are printed once. */
+/**
+ * Loads one after the other on one machine that are one combination, with nothing else to do between them: their steps
+ * are printed once.
+ */
 record Series(List<Load> loads, Combination combination) {
     Series {
         loads = List.copyOf(loads);
     }
 
-    static List<Series> of(List<Load> loads, Rulebook rules) {
+    static List<Series> of(List<Load> loads, Between between, Rulebook rules) {
         List<Series> all = new ArrayList<>();
         List<Load> open = new ArrayList<>();
         for (Load load : loads) {
             Combination combination = Combination.of(load, rules);
             boolean goesOn = !open.isEmpty()
                     && open.get(0).machine() == load.machine()
+                    && !between.parts(open.get(open.size() - 1), load)
                     && all.get(all.size() - 1).combination().equals(combination);
             if (goesOn) {
                 all.remove(all.size() - 1);

@@ -29,8 +29,6 @@ public final class Clock {
     public static String lasting(long seconds) {
         long minutes = -Math.floorDiv(-seconds, MINUTE);
         long hours = minutes / MINUTE;
-        return hours == 0
-                ? Words.say("day.minutes", minutes)
-                : Words.say("day.hours-minutes", hours, minutes % MINUTE);
+        return hours == 0 ? Words.say("day.minutes", minutes) : Words.say("day.hours-minutes", hours, minutes % MINUTE);
     }
 }

@@ -2,8 +2,8 @@ package bandwright.pipeline.write.index;
 
 import bandwright.pipeline.match.MatchedLine;
 import bandwright.pipeline.size.Unit;
-import bandwright.pipeline.write.WhoseFigures;
 import bandwright.pipeline.write.HeatText;
+import bandwright.pipeline.write.WhoseFigures;
 import bandwright.rules.Shop;
 import bandwright.rules.heat.PressSetting;
 import bandwright.rules.words.Words;

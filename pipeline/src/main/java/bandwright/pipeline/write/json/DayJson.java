@@ -37,7 +37,7 @@ final class DayJson {
     }
 
     private static void whatIf(JsonOut json, WhatIf whatIf) throws IOException {
-        json.text("with", whatIf.what().name().toLowerCase(Locale.ROOT));
+        json.text("with", whatIf.what().word());
         json.text("heat_source", whatIf.source().map(source -> source.id()).orElse(""));
         json.whole("end_s", whatIf.endSeconds());
     }

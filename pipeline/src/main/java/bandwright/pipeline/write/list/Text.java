@@ -76,7 +76,7 @@ public record Text(String words, Style style, Align align) implements Block {
     }
 
     /** These words on one line: what does not fit is cut, with three dots. */
-    Text onOneLine(Faces faces, Length width) {
+    public Text onOneLine(Faces faces, Length width) {
         String line = words.strip().replaceAll("\\s+", " ");
         if (!faces.width(line, style).longerThan(width)) {
             return new Text(line, style, align);
