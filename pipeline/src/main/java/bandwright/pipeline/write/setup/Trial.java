@@ -137,6 +137,14 @@ public final class Trial {
                 .orElseGet(() -> Words.say("trial.best-of", 1, tries.first().size()));
     }
 
+    /** Whose figures are tried. */
+    String whose() {
+        if (range.isListed()) {
+            return Words.say("trial.listed");
+        }
+        return Words.say(setting.isConfirmed() ? "trial.measured" : "checklist.not-confirmed");
+    }
+
     String title() {
         return Words.say("trial.title", blank.sku(), source.id());
     }

@@ -84,7 +84,8 @@ final class TrialSheets {
     }
 
     private void label(Canvas canvas, Faces faces, List<String> labels, int place) {
-        Length room = Length.mm(grid.pitchX() - TrialGrid.SIDE);
+        // Between the ticks at both ends.
+        Length room = Length.mm(grid.pitchX() - 2 * TrialGrid.SIDE);
         Length x = Length.mm(grid.left(place) + 2);
         Length y = Length.mm(grid.lower(place, gap) - gap - 3);
         labels.stream()

@@ -70,12 +70,8 @@ final class TrialSteps {
 
     /** Whose figures these are. */
     private Block whose() {
-        boolean isListed = trial.range().isListed();
-        String own = isListed
-                ? "trial.listed"
-                : trial.setting().isConfirmed() ? "trial.measured" : "checklist.not-confirmed";
         return Framed.of(Stack.of(
-                Text.of(Words.say(own), Style.STRONG),
+                Text.of(trial.whose(), Style.STRONG),
                 Gap.mm(1),
                 Text.of(Words.say("checklist.listing-wins"), Style.STRONG)));
     }

@@ -40,6 +40,7 @@ final class TrialTable {
     void write(MeasuredRow row) {
         pages.page("");
         heading(Words.say("trial.press-now", trial.blank().sku(), trial.source().name()));
+        strong(trial.whose());
         if (tries.isOne()) {
             line("trial.one");
             warmUp();
