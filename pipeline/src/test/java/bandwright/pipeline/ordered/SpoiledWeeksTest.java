@@ -95,8 +95,8 @@ final class SpoiledWeeksTest {
         order("Q3", 1, "");
         Run third = stall.publish(FIRST.plusDays(14));
         assertThat(read(third, "index.html"))
-                .contains("of 60 made with 374 \u00b0F (190 \u00b0C), 3 min, medium 6 were spoiled,"
-                        + " of 60 with 385 \u00b0F (196 \u00b0C), 2 min 30 s, medium 2: not yet certain")
+                .contains("6 of 60 spoiled with 374 \u00b0F (190 \u00b0C), 3 min, medium;"
+                        + " 2 of 60 with 385 \u00b0F (196 \u00b0C), 2 min 30 s, medium: not yet certain")
                 .contains("in 27 of 100 cases", "the supplier&#39;s listing and the maker&#39;s manual win");
         assertThat(read(third, "run.json").replaceAll("\\s+", " "))
                 .contains("\"blank\": \"ROWING\", \"heat_source\": \"clamp\", \"made\": 120, \"spoiled\": 8,"

@@ -3,7 +3,7 @@ package bandwright.rules.spoilage;
 /**
  * How many pieces are ruined of those begun. At first what the shop says; once its own pieces of that blank in that heat
  * source are {@value #ENOUGH} or more, they are weighed with it: 4 spoiled of 120 at a spoil rate of 3 % are 3.3 %, and
- * between 1.1 % and 6.5 % with a probability of 95 %.
+ * between 1.1 % and 6.6 % with a probability of 95 %.
  *
  * <p>What the shop says counts as much as {@value #ENOUGH} pieces of its own (a beta prior of that weight), so that both
  * count alike when the ledger is first asked, and hundreds of pieces leave little of it. [J]

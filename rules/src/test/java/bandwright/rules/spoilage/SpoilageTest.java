@@ -31,6 +31,14 @@ final class SpoilageTest {
         assertThat(many.to()).isBetween(0.1, 0.11);
     }
 
+    /** Beta(4.9, 145.1), its density added up in four million steps in another language. */
+    @Test
+    void fourOfAHundredAndTwenty() {
+        Spoilage.Interval interval = new Spoilage(0.03, 120, 4).interval();
+        assertThat(interval.from()).isCloseTo(0.010606, within(1e-6));
+        assertThat(interval.to()).isCloseTo(0.066364, within(1e-6));
+    }
+
     @Test
     void whatIsOnlySaidHasNoInterval() {
         assertThat(Spoilage.asSaid(0.03).interval()).isEqualTo(new Spoilage.Interval(0.03, 0.03));

@@ -25,6 +25,7 @@ final class OrderCosts {
     private final TextSheet sheet;
     private final UnitCosts costs;
     private final List<List<BigDecimal>> written = new ArrayList<>();
+    private final TreeSet<String> allUncounted = new TreeSet<>();
     private boolean hasInk;
 
     private OrderCosts(TextSheet sheet, UnitCosts costs) {
@@ -71,6 +72,7 @@ final class OrderCosts {
                         costs.room(unit).printer().id()));
             }
         }
+        allUncounted.addAll(uncounted);
         boolean isKnown = unknown.isEmpty();
         int row = next(order.order(), order.site(), String.join(BETWEEN, isKnown ? uncounted : unknown));
         sheet.number(row, PIECES, units.size(), "0");
@@ -93,8 +95,10 @@ final class OrderCosts {
     /** What all orders cost together, where that is known: the sum of the cents above it. */
     private void all(int orders, int pieces) {
         boolean isKnown = written.size() == orders;
-        int row =
-                next(Words.say("orders-workbook.all-orders"), "", isKnown ? "" : Words.say("orders-workbook.not-all"));
+        int row = next(
+                Words.say("orders-workbook.all-orders"),
+                "",
+                isKnown ? String.join(BETWEEN, allUncounted) : Words.say("orders-workbook.not-all"));
         sheet.number(row, PIECES, pieces, "0");
         if (isKnown) {
             List<BigDecimal> sums = new ArrayList<>();

@@ -66,7 +66,7 @@ final class OrderCostsTest {
                 .containsExactly(
                         "Q1||1|2|0.16||0|2.16|without ink: desk has no ink_cost in printers.csv",
                         "Q2||1|1|0.04||0|1.04|without ink: desk has no ink_cost in printers.csv",
-                        "all orders||2|3|0.2||0|3.2|");
+                        "all orders||2|3|0.2||0|3.2|without ink: desk has no ink_cost in printers.csv");
     }
 
     @Test
