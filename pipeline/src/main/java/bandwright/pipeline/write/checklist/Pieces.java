@@ -80,7 +80,7 @@ final class Pieces {
     void rows(Series series) {
         for (Load load : series.loads()) {
             Block number = Text.of(Integer.toString(load.number()), Style.HEADING);
-            Block time = Text.of(Clock.at(shop, load.startSeconds()), Style.BODY);
+            Block time = Text.of(Clock.hand(shop, load.startSeconds()), Style.BODY);
             if (load.isFirst()) {
                 pages.add(Text.of(Words.say("checklist.first", load.number()), Style.STRONG));
             }

@@ -64,9 +64,10 @@ final class SeriesPart {
     private void again(Series series, int load) {
         List<Block> head = new ArrayList<>(List.of(top(series, Style.HEADING), Gap.mm(0.5)));
         head.add(Text.of(Doing.heat("checklist.heat", series, shop), Style.STRONG));
-        head.add(Text.of(Words.say("checklist.steps-above", load), Style.SMALL));
         head.add(Gap.mm(0.8));
         head.addAll(Listings.of(series, above));
+        head.add(Text.of(Words.say("checklist.steps-above", load), Style.SMALL));
+        head.add(Gap.mm(0.8));
         series.combination().cautions().stream()
                 .filter(caution -> caution.step() != CautionStep.DAY && isOfGlass(series, caution))
                 .forEach(caution ->

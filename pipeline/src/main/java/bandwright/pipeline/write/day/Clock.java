@@ -11,13 +11,20 @@ public final class Clock {
 
     private Clock() {}
 
-    /** To the minute that has begun: a load that starts at 09:10:50 starts at 09:10. */
+    /** To the minute that has begun: a load that starts at 09:10:50 starts at 09:10. Says which day if it isn't this one. */
     public static String at(Shop shop, long seconds) {
-        long sinceMidnight = shop.dayStarts().toSecondOfDay() + seconds;
-        String time = LocalTime.ofSecondOfDay(Math.floorMod(sinceMidnight, DAY) / MINUTE * MINUTE)
-                .toString();
-        long days = Math.floorDiv(sinceMidnight, DAY);
-        return days == 0 ? time : Words.say("day.days-later", time, days);
+        long days = Math.floorDiv(shop.dayStarts().toSecondOfDay() + seconds, DAY);
+        String time = hand(shop, seconds);
+        if (days == 0) {
+            return time;
+        }
+        return days == 1 ? Words.say("day.next-day", time) : Words.say("day.days-later", time, days);
+    }
+
+    /** What the clock's hands show, whatever day it is. */
+    public static String hand(Shop shop, long seconds) {
+        long sinceMidnight = Math.floorMod(shop.dayStarts().toSecondOfDay() + seconds, DAY);
+        return LocalTime.ofSecondOfDay(sinceMidnight / MINUTE * MINUTE).toString();
     }
 
     /** To the minute in which it is over: what is done at 15:39:10 is done by 15:40. */

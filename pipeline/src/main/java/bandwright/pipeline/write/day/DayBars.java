@@ -103,7 +103,7 @@ public record DayBars(long from, long to, List<Row> rows, List<Bar> breaks, List
         long step = HOUR * Math.max(1L, end / (24L * HOUR));
         List<Hour> hours = new ArrayList<>();
         for (long hour = -Math.floorDiv(-start, HOUR) * (long) HOUR; hour <= start + end; hour += step) {
-            hours.add(new Hour(hour - start, Clock.at(shop, hour - start)));
+            hours.add(new Hour(hour - start, Clock.hand(shop, hour - start)));
         }
         return hours;
     }

@@ -1,5 +1,7 @@
 package bandwright.pipeline.write.index;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Set;
 
 /**
@@ -70,6 +72,11 @@ final class Html {
     /** Invisible characters that make a line read the other way round: a name must not turn its neighbours. */
     private static boolean turnsLine(char c) {
         return (c >= '\u202A' && c <= '\u202E') || (c >= '\u2066' && c <= '\u2069');
+    }
+
+    /** A number of a drawing, with two decimals. */
+    static String number(double value) {
+        return BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).toString();
     }
 
     @Override

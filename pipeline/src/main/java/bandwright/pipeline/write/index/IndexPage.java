@@ -42,6 +42,7 @@ public final class IndexPage {
                 new FirstSteps(run, places, dates, files),
                 new HeldRows(run.held(), proofs),
                 dates,
+                new PressDayPart(run, rules.shop()),
                 new SheetGallery(places, pictures),
                 new PieceCards(run.id(), run.units(), rules.shop(), places, pictures, proofs),
                 new Unconfirmed(run.units()),

@@ -9,8 +9,6 @@ import bandwright.rules.words.Words;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.PathIterator;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 
 /** Where a piece's picture stands, drawn: its cup from above and its wall unrolled; and the sum of its band in words. */
 final class PlanPicture {
@@ -64,11 +62,11 @@ final class PlanPicture {
                         "class",
                         kind,
                         "x",
-                        number(48 + wide * part.from()),
+                        Html.number(48 + wide * part.from()),
                         "y",
                         isHandle ? "19" : "14",
                         "width",
-                        number(wide * (part.to() - part.from())),
+                        Html.number(wide * (part.to() - part.from())),
                         "height",
                         isHandle ? "10" : "20")
                 .close("rect");
@@ -91,11 +89,7 @@ final class PlanPicture {
 
     private static void points(StringBuilder d, double[] p, int count) {
         for (int i = 0; i < count; i++) {
-            d.append(number(p[i])).append(' ');
+            d.append(Html.number(p[i])).append(' ');
         }
-    }
-
-    private static String number(double value) {
-        return BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).toString();
     }
 }

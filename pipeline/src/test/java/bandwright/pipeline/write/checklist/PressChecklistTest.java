@@ -104,18 +104,18 @@ class PressChecklistTest {
 
     @Test
     void cautionsOfGlassAreInFullAgainAtEveryGlassSeries() throws IOException, RulebookFaults {
-        // Four steins fill the oven; the fifth is a load of its own, later in the day.
+        // Four steins fill the oven, the first one goes before them; what is left is a load of its own, later in the
+        // day.
         String text = Monday.of(
                         folder,
                         Optional.empty(),
-                        "Q1044,STEIN-16-F,wide.png,4,2026-03-03",
-                        "Q1042,MUG-11-W,wide.png,1,2026-03-04",
+                        "Q1044,STEIN-16-F,wide.png,5,2026-03-03",
+                        "Q1042,MUG-11-W,wide.png,9,2026-03-04",
                         "Q1048,STEIN-16-F,wide.png,1,2026-03-05")
                 .text();
         String water = "! No cold water, no wet cloth and no cold metal on hot glass: it can shatter.";
         assertThat(text)
-                .containsSubsequence(
-                        "GLASS: it can crack", water, " Q1044-1-4 ", " Q1042-1-1 ", "Load 3", water, " Q1048-1-1 ");
+                .containsSubsequence("GLASS: it can crack", water, " Q1044-1-1 ", " Q1042-1-5 ", water, " Q1048-1-1 ");
         assertThat(text.split("GLASS: it can crack", -1)).hasSize(2);
     }
 
@@ -233,9 +233,7 @@ class PressChecklistTest {
                 .containsSubsequence(
                         "Loads 1 to 2",
                         " Q1042-1-2 ",
-                        "Load 3",
                         " Q1045-1-1 ",
-                        "Load 4",
                         "MUG-11-PK: look up the supplier's listing",
                         "as at load 1 above",
                         " Q1046-1-1 ");
