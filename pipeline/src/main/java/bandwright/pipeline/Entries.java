@@ -52,7 +52,7 @@ final class Entries {
         }
     }
 
-    static RunEntry of(Run run, Sites sites) {
+    static RunEntry of(Run run, List<String> contents, Sites sites) {
         Entries entries = new Entries(run, sites);
         List<PastPiece> pieces = run.units().stream().map(entries::piece).toList();
         List<PastHold> holds = new ArrayList<>();
@@ -62,13 +62,13 @@ final class Entries {
                 holds.add(entries.hold(fate, line, held));
             }
         }
-        return new RunEntry(run.id(), pieces, holds);
+        return new RunEntry(run.id(), pieces, holds, contents);
     }
 
     /** Whether a person has something new to see: a unit, or a row that was not held before for the same reason. */
     static boolean hasNews(Run run, Sites sites) {
         return !run.units().isEmpty()
-                || of(run, sites).holds().stream()
+                || of(run, List.of(), sites).holds().stream()
                         .anyMatch(hold -> !run.past().wasHeld(hold.order(), hold.content(), hold.code()));
     }
 

@@ -83,11 +83,21 @@ public final class Flow {
         return Entries.hasNews(run, rules.sites());
     }
 
-    /** Writes what was decided, reads it back, and publishes it at once, with its entry in the ledger, or not at all. */
+    /** Publishes a run of files that lie where they lay. */
     public static Path publish(Run run, Rulebook rules, Outbox outbox, Ledger ledger, Consumer<Stage> progress) {
+        return publish(run, List.of(), rules, outbox, ledger, progress);
+    }
+
+    /**
+     * Writes what was decided, reads it back, and publishes it at once, with its entry in the ledger, or not at all.
+     *
+     * @param contents digests of the files that were dropped for it, which the ledger will know again
+     */
+    public static Path publish(
+            Run run, List<String> contents, Rulebook rules, Outbox outbox, Ledger ledger, Consumer<Stage> progress) {
         progress.accept(Stage.WRITE);
         List<OutFile> files = Outputs.files(run, rules, outbox.scratch());
-        return outbox.publish(run.id(), files, ledger.entering(Entries.of(run, rules.sites())), folder -> {
+        return outbox.publish(run.id(), files, ledger.entering(Entries.of(run, contents, rules.sites())), folder -> {
             progress.accept(Stage.READ_BACK);
             return ReadBack.mismatches(run, folder);
         });

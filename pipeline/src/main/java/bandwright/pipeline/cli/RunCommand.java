@@ -3,6 +3,7 @@ package bandwright.pipeline.cli;
 import bandwright.pipeline.Flow;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.RunId;
+import bandwright.pipeline.Workbench;
 import bandwright.pipeline.intake.Inbox;
 import bandwright.pipeline.intake.InboxFault;
 import bandwright.pipeline.ledger.Ledger;
@@ -88,24 +89,21 @@ final class RunCommand implements Callable<Integer> {
         LocalDate today = today(rules);
         try (Outbox place = Outbox.open(outbox, terminal::progress);
                 Ledger ledger = Ledger.open(outbox)) {
-            ledger.purge(today.minusDays(rules.shop().keepBuyerDays()));
-            RunId id = place.nextRun(today, ledger.highestRun(today));
-            Run run = Flow.decide(id, asked, rules, ledger, this::progress);
-            Summary summary = Summary.of(run);
-            summary.refusals().forEach(terminal::complain);
-            if (summary.isNothingReadable()) {
+            Workbench bench = new Workbench(place, ledger, rules, today);
+            Workbench.Ended ended = bench.run(asked, List.of(), this::refusals, this::progress);
+            Summary summary = Summary.of(ended.run());
+            if (ended.run().orders().isNothingReadable()) {
                 terminal.complain(Words.say("cli.nothing-readable"));
                 return ExitCode.NOTHING_PUBLISHED;
             }
-            if (!Flow.hasNews(run, rules)) {
-                terminal.answer(Words.say("cli.nothing-new", run.held().size()));
+            if (ended.folder().isEmpty()) {
+                terminal.answer(Words.say("cli.nothing-new", ended.run().held().size()));
                 return summary.exitCode();
             }
-            Path folder = Flow.publish(run, rules, place, ledger, this::progress);
             if (terminal.isLive()) {
                 summary.heldLines().forEach(terminal::complain);
             }
-            terminal.answer(summary.published(folder));
+            terminal.answer(summary.published(ended.folder().get()));
             return summary.exitCode();
         }
     }
@@ -118,14 +116,18 @@ final class RunCommand implements Callable<Integer> {
             run = Flow.decide(id, asked, rules, ledger, this::progress);
         }
         Summary summary = Summary.of(run);
-        summary.refusals().forEach(terminal::complain);
-        if (summary.isNothingReadable()) {
+        refusals(run);
+        if (run.orders().isNothingReadable()) {
             terminal.complain(Words.say("cli.nothing-readable"));
             return ExitCode.NOTHING_PUBLISHED;
         }
         summary.heldLines().forEach(terminal::answer);
         terminal.answer(summary.wouldBe());
         return summary.exitCode();
+    }
+
+    private void refusals(Run run) {
+        Summary.of(run).refusals().forEach(terminal::complain);
     }
 
     private void progress(Flow.Stage stage) {

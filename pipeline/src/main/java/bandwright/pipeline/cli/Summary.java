@@ -18,10 +18,6 @@ record Summary(Run run) {
         return new Summary(run);
     }
 
-    boolean isNothingReadable() {
-        return run.orders().files().stream().noneMatch(file -> file.state() == InboxFile.State.READ);
-    }
-
     int exitCode() {
         return run.held().isEmpty() && run.orders().unread().isEmpty() ? ExitCode.DONE : ExitCode.NEEDS_A_PERSON;
     }

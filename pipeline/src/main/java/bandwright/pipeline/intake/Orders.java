@@ -20,6 +20,10 @@ public record Orders(
         empty = List.copyOf(empty);
     }
 
+    public boolean isNothingReadable() {
+        return files.stream().noneMatch(file -> file.state() == InboxFile.State.READ);
+    }
+
     /**
      * The files of which no sheet could be read as orders, one entry each, with reason and cure. A sheet without a
      * header beside one that has it is harmless and not here.

@@ -20,6 +20,7 @@ final class EntryWriter {
                 entry.run().date().toString(),
                 entry.run().number(),
                 state);
+        contents(database, entry);
         String unit =
                 "INSERT INTO units (id, run, day, site, order_no, stem, line, piece, signature, blank, what, sheet,"
                         + " load, content, source, pressure, remake_of, heated_c, heated_s)"
@@ -70,6 +71,16 @@ final class EntryWriter {
                         held.made());
                 insert.executeUpdate();
             }
+        }
+    }
+
+    private static void contents(Connection database, RunEntry entry) throws SQLException {
+        for (String digest : entry.contents()) {
+            insert(
+                    database,
+                    "INSERT OR IGNORE INTO contents (digest, run) VALUES (?, ?)",
+                    digest,
+                    entry.run().toString());
         }
     }
 

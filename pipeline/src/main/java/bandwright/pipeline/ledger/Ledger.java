@@ -1,6 +1,7 @@
 package bandwright.pipeline.ledger;
 
 import bandwright.pipeline.outbox.OutboxFault;
+import bandwright.pipeline.outbox.OwnOnly;
 import bandwright.pipeline.outbox.RunRecord;
 import bandwright.pipeline.past.Memory;
 import bandwright.pipeline.past.OrderKey;
@@ -81,6 +82,7 @@ public final class Ledger implements Memory, AutoCloseable {
         if (connection.isPresent()) {
             return connection.get();
         }
+        keepPrivate();
         Connection opened = DriverManager.getConnection("jdbc:sqlite:" + file);
         connection = Optional.of(opened);
         try (Statement statement = opened.createStatement()) {
@@ -93,6 +95,17 @@ public final class Ledger implements Memory, AutoCloseable {
             throw OutboxFault.of(e, "ledger-failed", file, String.valueOf(e.getMessage()));
         }
         return opened;
+    }
+
+    /** The database's own files beside it take their rights from it. */
+    private void keepPrivate() {
+        try {
+            if (!Files.exists(file)) {
+                Files.createFile(file, OwnOnly.file());
+            }
+        } catch (IOException e) {
+            throw OutboxFault.of(e, "ledger-closed", file);
+        }
     }
 
     /** Decides about the runs that were being made when the power went. */
@@ -172,6 +185,19 @@ public final class Ledger implements Memory, AutoCloseable {
         return Files.exists(file) ? asked(database -> pieces(database, order)) : List.of();
     }
 
+    /** The newest run that was made from a file of that content. */
+    public Optional<String> findRunOf(String digest) {
+        if (!Files.exists(file)) {
+            return Optional.empty();
+        }
+        return asked(database -> texts(
+                        database,
+                        "SELECT run FROM contents JOIN runs USING (run) WHERE digest = ? ORDER BY day DESC, number DESC",
+                        digest)
+                .stream()
+                .findFirst());
+    }
+
     /** How a run is entered while its folder gets its name. */
     public RunRecord entering(RunEntry entry) {
         String run = entry.run().toString();
@@ -211,6 +237,7 @@ public final class Ledger implements Memory, AutoCloseable {
         wholly(database -> {
             run(database, "DELETE FROM units WHERE run = ?", run);
             run(database, "DELETE FROM holds WHERE run = ?", run);
+            run(database, "DELETE FROM contents WHERE run = ?", run);
             run(database, "DELETE FROM runs WHERE run = ?", run);
             return true;
         });

@@ -26,9 +26,9 @@ public final class Outbox implements AutoCloseable {
     private static final int TRIES = 50;
 
     private final Path folder;
-    private final RunLock lock;
+    private final LockFile lock;
 
-    private Outbox(Path folder, RunLock lock) {
+    private Outbox(Path folder, LockFile lock) {
         this.folder = folder;
         this.lock = lock;
     }
@@ -70,9 +70,14 @@ public final class Outbox implements AutoCloseable {
             }
         }
         if (!Files.isDirectory(folder)) {
-            Files.createDirectories(folder);
+            Files.createDirectories(folder, OwnOnly.folder());
             Optional.ofNullable(folder.toAbsolutePath().getParent()).ifPresent(FolderSync::sync);
         }
+    }
+
+    /** The folders of finished runs, the newest first. */
+    public static List<Path> runs(Path folder) throws IOException {
+        return RunNames.newestFirst(folder);
     }
 
     private void removeLeftovers() throws IOException {
@@ -140,7 +145,7 @@ public final class Outbox implements AutoCloseable {
         Path scratch = RunNames.scratch(folder);
         try {
             Tree.delete(scratch);
-            return Files.createDirectory(scratch);
+            return Files.createDirectory(scratch, OwnOnly.folder());
         } catch (IOException | UncheckedIOException e) {
             throw DiskFaults.of(e, folder);
         }

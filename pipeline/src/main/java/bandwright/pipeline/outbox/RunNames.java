@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
@@ -51,6 +52,27 @@ final class RunNames {
         return name.matches() && name.group(1).equals(date.toString())
                 ? OptionalInt.of(Integer.parseInt(name.group(2)))
                 : OptionalInt.empty();
+    }
+
+    /** The folders of runs by day and number, the newest first. */
+    static List<Path> newestFirst(Path outbox) throws IOException {
+        return list(outbox).stream()
+                .filter(path -> RUN.matcher(path.getFileName().toString()).matches())
+                .filter(path -> Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS))
+                .sorted(Comparator.comparing(RunNames::day)
+                        .thenComparing(RunNames::number)
+                        .reversed())
+                .toList();
+    }
+
+    private static String day(Path run) {
+        String name = run.getFileName().toString();
+        return name.substring(0, name.lastIndexOf('-'));
+    }
+
+    private static int number(Path run) {
+        String name = run.getFileName().toString();
+        return Integer.parseInt(name.substring(name.lastIndexOf('-') + 1));
     }
 
     static List<Path> list(Path folder) throws IOException {

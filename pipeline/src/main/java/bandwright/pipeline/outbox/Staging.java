@@ -11,11 +11,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** The folder in which a run is made, beside its final place: every file and folder in it is on the disk, not in a cache. */
 final class Staging {
     private static final int BUFFER_BYTES = 64 << 10;
+    private static final Set<StandardOpenOption> NEW = Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
 
     private final Path outbox;
     private final Path folder;
@@ -26,7 +28,7 @@ final class Staging {
     }
 
     static Staging create(Path outbox, String name) throws IOException {
-        return new Staging(outbox, Files.createDirectory(outbox.resolve(name)));
+        return new Staging(outbox, Files.createDirectory(outbox.resolve(name), OwnOnly.folder()));
     }
 
     Path folder() {
@@ -44,8 +46,8 @@ final class Staging {
 
     private void write(OutFile file) throws IOException {
         Path place = SafeName.resolve(folder, file.name());
-        Files.createDirectories(place.getParent());
-        try (FileChannel channel = FileChannel.open(place, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        Files.createDirectories(place.getParent(), OwnOnly.folder());
+        try (FileChannel channel = FileChannel.open(place, NEW, OwnOnly.file())) {
             Sink sink = new Sink(Channels.newOutputStream(channel));
             fill(sink, file);
             channel.force(true);

@@ -195,7 +195,7 @@ final class LedgerTest {
 
     private static RunEntry entry(int number, PastPiece... pieces) {
         PastHold hold = new PastHold(ORDER, "2", "a.csv |  | 3", "content", "blank-unknown", 0);
-        return new RunEntry(new RunId(MONDAY, number), List.of(pieces), List.of(hold));
+        return new RunEntry(new RunId(MONDAY, number), List.of(pieces), List.of(hold), List.of());
     }
 
     private static PastPiece piece(String id, int run) {
