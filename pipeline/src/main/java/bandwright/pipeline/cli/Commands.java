@@ -10,6 +10,9 @@ record Commands(Terminal terminal) implements IFactory {
         if (kind == RunCommand.class) {
             return kind.cast(new RunCommand(terminal));
         }
+        if (kind == WatchCommand.class) {
+            return kind.cast(new WatchCommand(terminal));
+        }
         if (kind == SpoiledCommand.class) {
             return kind.cast(new SpoiledCommand(terminal));
         }
@@ -33,6 +36,12 @@ record Commands(Terminal terminal) implements IFactory {
         }
         if (kind == DayText.class) {
             return kind.cast(new DayText());
+        }
+        if (kind == DayTime.class) {
+            return kind.cast(new DayTime());
+        }
+        if (kind == WaitText.class) {
+            return kind.cast(new WaitText());
         }
         return CommandLine.defaultFactory().create(kind);
     }

@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
         name = "bandwright",
         subcommands = {
             RunCommand.class,
+            WatchCommand.class,
             CheckCommand.class,
             BandCommand.class,
             StripCommand.class,

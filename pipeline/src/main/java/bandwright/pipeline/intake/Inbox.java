@@ -78,7 +78,8 @@ public final class Inbox {
         return name(path).startsWith(".") || name(path).startsWith("~$");
     }
 
-    private static boolean hasEnding(Path path) {
+    /** Whether the name ends as order files do. */
+    public static boolean hasEnding(Path path) {
         String name = name(path).toLowerCase(Locale.ROOT);
         return ENDINGS.stream().anyMatch(name::endsWith);
     }

@@ -8,14 +8,16 @@ import java.util.Set;
  * A page of HTML as it grows. The only place that knows how a text is made harmless: whatever a stranger wrote comes out
  * as the letters that it is. A name with {@code <} in it shows that sign and opens no element.
  */
-final class Html {
+public final class Html {
     /** Elements within a sentence: a line break after them would show as a space. */
     private static final Set<String> INLINE = Set.of("a", "span", "strong");
 
     private final StringBuilder out = new StringBuilder("<!DOCTYPE html>\n");
 
+    Html() {}
+
     /** Opens an element; attributes are names and values in turn. */
-    Html open(String element, String... attributes) {
+    public Html open(String element, String... attributes) {
         out.append('<').append(element);
         for (int i = 0; i < attributes.length; i += 2) {
             out.append(' ').append(attributes[i]).append("=\"");
@@ -26,22 +28,22 @@ final class Html {
         return this;
     }
 
-    Html close(String element) {
+    public Html close(String element) {
         out.append("</").append(element).append(INLINE.contains(element) ? ">" : ">\n");
         return this;
     }
 
-    Html text(String words) {
+    public Html text(String words) {
         escape(words);
         return this;
     }
 
     /** An element with nothing but words in it. */
-    Html line(String element, String words, String... attributes) {
+    public Html line(String element, String words, String... attributes) {
         return open(element, attributes).text(words).close(element);
     }
 
-    Html link(String target, String words) {
+    public Html link(String target, String words) {
         return line("a", words, "href", target);
     }
 

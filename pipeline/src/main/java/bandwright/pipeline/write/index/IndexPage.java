@@ -5,13 +5,10 @@ import bandwright.pipeline.write.OutFile;
 import bandwright.pipeline.write.thumb.Thumbnails;
 import bandwright.rules.Rulebook;
 import bandwright.rules.words.Words;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.List;
-import java.util.Objects;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -21,10 +18,6 @@ import java.util.Set;
 public final class IndexPage {
     /** The name in the run's folder. */
     public static final String FILE = "index.html";
-
-    /** Should a stranger's text ever get through as markup, the browser still runs and fetches nothing. */
-    private static final String POLICY =
-            "default-src 'none'; img-src data: 'self' file:; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
     private final Run run;
     private final Rulebook rules;
@@ -64,12 +57,8 @@ public final class IndexPage {
     }
 
     private String page() {
-        Html html = new Html();
         String title = Words.say("index.title", run.id());
-        html.open("html", "lang", "en").open("head").open("meta", "charset", "utf-8");
-        html.open("meta", "http-equiv", "Content-Security-Policy", "content", POLICY);
-        html.open("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-        html.line("title", title).style(css()).close("head").open("body");
+        Html html = Page.open(title, OptionalInt.empty());
         header(html, title);
         nav(html);
         html.open("main");
@@ -81,8 +70,8 @@ public final class IndexPage {
                 html.close("section");
             }
         }
-        html.close("main").close("body").close("html");
-        return html.toString();
+        html.close("main");
+        return Page.close(html);
     }
 
     private static String heading(Section section) {
@@ -118,14 +107,5 @@ public final class IndexPage {
             }
         }
         html.close("ul").close("nav");
-    }
-
-    private static String css() {
-        try (InputStream in =
-                Objects.requireNonNull(IndexPage.class.getResourceAsStream("index.css"), "no index.css")) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }
