@@ -55,7 +55,7 @@ final class DropNames {
     static boolean isBeingEdited(String name, Set<String> beside) {
         return beside.contains(lower("~$" + name))
                 || beside.contains(lower(".~lock." + name + "#"))
-                || name.length() > 2 && beside.contains(lower("~$" + name.substring(2)));
+                || (name.length() > 2 && beside.contains(lower("~$" + name.substring(2))));
     }
 
     static String lower(String name) {

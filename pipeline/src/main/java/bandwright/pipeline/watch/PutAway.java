@@ -23,6 +23,8 @@ final class PutAway {
     /** Most file systems take 255 bytes a name. */
     private static final int LONGEST = 200;
 
+    private static final int LONGEST_ENDING = 10;
+
     private static final Set<StandardOpenOption> NEW = Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
 
     private final DropFolder folder;
@@ -66,7 +68,7 @@ final class PutAway {
         Path to = folder.notTaken();
         String name = Glance.name(placing.path());
         Path place = free(to, name);
-        Path reason = free(to, safe(Glance.name(place)) + REASON);
+        Path reason = free(to, safe(Glance.name(place)), REASON);
         write(reason, Words.say("watch.reason", safe(name), placing.why(), placing.cure()));
         try {
             Files.move(placing.path(), place);
@@ -89,8 +91,16 @@ final class PutAway {
     static Path free(Path folder, String wanted) {
         Path place = folder.resolve(wanted);
         int dot = wanted.lastIndexOf('.');
-        String stem = cut(dot > 0 ? wanted.substring(0, dot) : wanted);
-        String ending = dot > 0 ? cut(wanted.substring(dot)) : "";
+        boolean isFree = !Files.exists(place, LinkOption.NOFOLLOW_LINKS);
+        boolean hasEnding = dot > 0 && wanted.length() - dot <= LONGEST_ENDING;
+        return isFree
+                ? place
+                : free(folder, hasEnding ? wanted.substring(0, dot) : wanted, hasEnding ? wanted.substring(dot) : "");
+    }
+
+    private static Path free(Path folder, String name, String ending) {
+        String stem = cut(name);
+        Path place = folder.resolve(stem + ending);
         for (int n = 2; Files.exists(place, LinkOption.NOFOLLOW_LINKS); n++) {
             place = folder.resolve(stem + " (" + n + ")" + ending);
         }

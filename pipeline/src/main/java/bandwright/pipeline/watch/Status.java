@@ -11,9 +11,15 @@ record Status(
         Instant at,
         ZoneId zone,
         Optional<Stop> stop,
-        boolean isEnded,
+        Doing doing,
         Collection<Sighting> sightings,
         List<Unplaced> unplaced) {
+    enum Doing {
+        WATCHING,
+        MAKING,
+        ENDED
+    }
+
     Status {
         sightings = List.copyOf(sightings);
         unplaced = List.copyOf(unplaced);

@@ -47,19 +47,21 @@ final class StatusPage {
 
     String page(String body) {
         String title = Words.say(headline());
-        OptionalInt refresh = status.isEnded() ? OptionalInt.empty() : OptionalInt.of(REFRESH);
+        boolean isEnded = status.doing() == Status.Doing.ENDED;
+        OptionalInt refresh = isEnded ? OptionalInt.empty() : OptionalInt.of(REFRESH);
         Html html = Page.open(title, refresh).open("header").line("h1", title);
-        String time = status.isEnded() ? "status.ended" : "status.as-of";
+        String time = isEnded ? "status.ended" : "status.as-of";
         html.line("p", Words.say(time, minute(status.at())), "class", "soft").close("header");
         String head = html.toString();
         return head + body + Page.close(Page.open("", OptionalInt.empty())).replaceFirst("(?s)^.*<body>", "");
     }
 
     private String headline() {
-        if (status.isEnded()) {
-            return "status.nobody";
-        }
-        return status.stop().isPresent() ? "status.stopped" : "status.watching";
+        return switch (status.doing()) {
+            case ENDED -> "status.nobody";
+            case MAKING -> "status.making";
+            case WATCHING -> status.stop().isPresent() ? "status.stopped" : "status.watching";
+        };
     }
 
     private String minute(Instant at) {

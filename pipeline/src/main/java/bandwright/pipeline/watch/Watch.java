@@ -108,7 +108,11 @@ public final class Watch implements AutoCloseable {
             pause(Stop.of("unforeseen", e.getClass().getSimpleName()), now);
         }
         hadLedger = hadLedger || Files.exists(asked.outbox().resolve(Ledger.FILE));
-        status.show(new Status(now, zone, stop, isStopping, sightings.values(), unplaced), asked.pace());
+        show(isStopping ? Status.Doing.ENDED : Status.Doing.WATCHING, now);
+    }
+
+    private void show(Status.Doing doing, Instant now) {
+        status.show(new Status(now, zone, stop, doing, sightings.values(), unplaced), asked.pace());
     }
 
     private void sight(Instant now) throws IOException, Stop {
@@ -168,6 +172,7 @@ public final class Watch implements AutoCloseable {
         if (hadLedger && !Files.exists(asked.outbox().resolve(Ledger.FILE))) {
             throw Stop.of("outbox-gone", asked.outbox());
         }
+        show(Status.Doing.MAKING, now);
         LocalDate today = LocalDate.ofInstant(now, zone);
         new Taking(asked, current, today, told, this::place, () -> isStopping).take(due);
         failures = 0;
@@ -208,7 +213,7 @@ public final class Watch implements AutoCloseable {
     @Override
     public void close() {
         isStopping = true;
-        status.show(new Status(clock.instant(), zone, stop, true, sightings.values(), unplaced), asked.pace());
+        show(Status.Doing.ENDED, clock.instant());
         folder.close();
     }
 }
