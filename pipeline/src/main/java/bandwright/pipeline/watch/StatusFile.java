@@ -12,6 +12,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.Set;
 
 /**
@@ -32,7 +33,9 @@ final class StatusFile {
     private final Told told;
     private PastRuns runs = PastRuns.NONE;
     private Leftovers leftovers = Leftovers.NONE;
+    /** All of the page that is on the disk, but its time. */
     private String shown = "";
+
     private Instant written = Instant.MIN;
     private Instant gathered = Instant.MIN;
     private boolean isRefused;
@@ -58,9 +61,10 @@ final class StatusFile {
         }
         StatusPage page = new StatusPage(status, pace, runs, leftovers, asked);
         String body = page.body();
-        if (!body.equals(shown) || isOver(written, status.at())) {
+        String without = page.headline() + body;
+        if (!without.equals(shown) || isOver(written, status.at())) {
             write(page.page(body));
-            shown = body;
+            shown = without;
             written = status.at();
         }
     }
@@ -112,7 +116,7 @@ final class StatusFile {
         byte[] bytes = page.getBytes(StandardCharsets.UTF_8);
         int size = Math.max(ROOM, bytes.length);
         byte[] padded = new byte[size];
-        java.util.Arrays.fill(padded, (byte) '\n');
+        Arrays.fill(padded, (byte) '\n');
         System.arraycopy(bytes, 0, padded, 0, bytes.length);
         return padded;
     }

@@ -31,7 +31,7 @@ final class StatusPage {
         this.links = new Links(asked);
     }
 
-    /** All but the time: when this is the same, nothing has changed. */
+    /** What stands under headline and time. */
     String body() {
         Html html = Page.open("", OptionalInt.empty());
         figures(html);
@@ -56,7 +56,7 @@ final class StatusPage {
         return head + body + Page.close(Page.open("", OptionalInt.empty())).replaceFirst("(?s)^.*<body>", "");
     }
 
-    private String headline() {
+    String headline() {
         return switch (status.doing()) {
             case ENDED -> "status.nobody";
             case MAKING -> "status.making";

@@ -218,14 +218,16 @@ final class WatchTest {
     void aDroppedFolderWithPicturesIsARunOfItsOwn() throws Exception {
         stall.restartWithoutArtwork();
         Path drop = Files.createDirectories(stall.inbox.resolve("choir"));
-        Files.createDirectory(drop.resolve("artwork"));
-        Files.copy(Path.of("..", "inbox-sample", "artwork", "lamp.png"), drop.resolve("artwork/lamp.png"));
+        Path pictures = Files.createDirectory(drop.resolve("artwork"));
+        for (String name : new String[] {"storm-lamp.png", "storm-lamp-square.png"}) {
+            Files.copy(Path.of("..", "inbox-sample", "artwork", name), pictures.resolve(name));
+        }
         Files.writeString(drop.resolve("orders.csv"), HEADER + "\n" + COASTER + "\n");
         stall.looks();
         assertThat(names(stall.outbox.resolve("2026-03-02-1")))
                 .contains("sheets")
                 .doesNotContain("held.xlsx");
-        assertThat(stall.inbox.resolve("done/2026-03-02-1/choir/artwork/lamp.png"))
+        assertThat(stall.inbox.resolve("done/2026-03-02-1/choir/artwork/storm-lamp-square.png"))
                 .exists();
     }
 
