@@ -16,6 +16,9 @@ record Commands(Terminal terminal) implements IFactory {
         if (kind == SpoiledCommand.class) {
             return kind.cast(new SpoiledCommand(terminal));
         }
+        if (kind == ForgetCommand.class) {
+            return kind.cast(new ForgetCommand(terminal));
+        }
         if (kind == FindCommand.class) {
             return kind.cast(new FindCommand(terminal));
         }

@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
             TrialCommand.class,
             SpoiledCommand.class,
             FindCommand.class,
+            ForgetCommand.class,
             GenerateCompletion.class
         },
         mixinStandardHelpOptions = true,

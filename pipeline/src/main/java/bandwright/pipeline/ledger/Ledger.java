@@ -273,6 +273,35 @@ public final class Ledger implements Memory, AutoCloseable {
         }
     }
 
+    /** The runs that made or held something of orders of that number. */
+    public Set<String> runsOf(String order) {
+        if (!Files.exists(file)) {
+            return Set.of();
+        }
+        return asked(database -> {
+            Set<String> runs =
+                    new TreeSet<>(texts(database, "SELECT DISTINCT run FROM units WHERE order_no = ?", order));
+            runs.addAll(texts(database, "SELECT DISTINCT run FROM holds WHERE order_no = ?", order));
+            return runs;
+        });
+    }
+
+    /**
+     * Forgets the words of an order's buyer and what was said of its ruined pieces; what was made, and how often, stays.
+     *
+     * @return how many pieces had such words
+     */
+    public int forget(String order) {
+        if (!Files.exists(file)) {
+            return 0;
+        }
+        return asked(database -> {
+            String spoiled = "UPDATE units SET spoiled_why = '' WHERE order_no = ? AND spoiled_why IS NOT NULL";
+            run(database, spoiled, order);
+            return run(database, "UPDATE units SET what = '' WHERE order_no = ? AND what <> ''", order);
+        });
+    }
+
     private static List<PastPiece> pieces(Connection database, String order) throws SQLException {
         String sql =
                 "SELECT id, run, site, order_no, line, piece, signature, blank, what, sheet, load, content, source,"
