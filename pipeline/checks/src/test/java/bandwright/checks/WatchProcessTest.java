@@ -67,7 +67,10 @@ final class WatchProcessTest {
             switch (kill % 4) {
                 case 0 -> shop.await("a look", () -> shop.status().contains("is being watched"));
                 case 1 -> shop.await("a run", () -> shop.status().contains("A run is being made"));
-                case 2 -> shop.await("a run in the making", () -> isMaking() || shop.done().contains(name));
+                case 2 ->
+                    shop.await(
+                            "a run in the making",
+                            () -> isMaking() || shop.done().contains(name));
                 default -> shop.await("the end of it", () -> shop.done().contains(name));
             }
             Thread.sleep(60L * kill);

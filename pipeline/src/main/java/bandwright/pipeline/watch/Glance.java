@@ -37,11 +37,12 @@ final class Glance {
      */
     SortedMap<Path, Look> look(Map<Path, Look> before, Instant now) throws IOException {
         List<Path> all = list(inbox);
+        List<Path> kept = reserved.stream().map(Glance::real).toList();
         Set<String> names = new HashSet<>();
         all.forEach(path -> names.add(DropNames.lower(name(path))));
         SortedMap<Path, Look> looks = new TreeMap<>();
         for (Path path : all) {
-            if (!DropNames.isPassing(path) && !isReserved(path)) {
+            if (!DropNames.isPassing(path) && !isReserved(path, kept)) {
                 look(path, names, Optional.ofNullable(before.get(path)), now).ifPresent(look -> looks.put(path, look));
             }
         }
@@ -93,9 +94,20 @@ final class Glance {
         return new Look(look.at(), look.bytes(), look.changed(), look.parts(), seen, look.orderFiles());
     }
 
-    private boolean isReserved(Path path) {
-        Path whole = path.toAbsolutePath().normalize();
-        return DropFolder.isOwn(name(path)) || reserved.stream().anyMatch(folder -> folder.startsWith(whole));
+    /** Whether it is one of our folders, or one that such a folder lies in. */
+    private static boolean isReserved(Path path, List<Path> kept) {
+        return DropFolder.isOwn(name(path))
+                || (Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)
+                        && kept.stream().anyMatch(folder -> folder.startsWith(real(path))));
+    }
+
+    /** Where it really is, by whichever links it is named. */
+    private static Path real(Path path) {
+        try {
+            return path.toRealPath();
+        } catch (IOException e) {
+            return path.toAbsolutePath().normalize();
+        }
     }
 
     static List<Path> list(Path folder) throws IOException {

@@ -60,11 +60,10 @@ final class StatusFile {
             gathered = status.at();
         }
         StatusPage page = new StatusPage(status, pace, runs, leftovers, asked);
-        String body = page.body();
-        String without = page.headline() + body;
-        if (!without.equals(shown) || isOver(written, status.at())) {
-            write(page.page(body));
-            shown = without;
+        String timeless = page.page("");
+        if (!timeless.equals(shown) || isOver(written, status.at())) {
+            write(page.page(page.time()));
+            shown = timeless;
             written = status.at();
         }
     }

@@ -3,7 +3,6 @@ package bandwright.pipeline.watch;
 import bandwright.pipeline.write.index.Html;
 import bandwright.pipeline.write.index.Page;
 import bandwright.rules.words.Words;
-import java.time.Instant;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -31,41 +30,33 @@ final class StatusPage {
         this.links = new Links(asked);
     }
 
-    /** What stands under headline and time. */
-    String body() {
-        Html html = Page.open("", OptionalInt.empty());
+    /** @param time as {@link #time} says it; without it the page tells whether anything has changed */
+    String page(String time) {
+        boolean isEnded = status.doing() == Status.Doing.ENDED;
+        String title = Words.say(headline());
+        Html html = Page.open(title, isEnded ? OptionalInt.empty() : OptionalInt.of(REFRESH));
+        html.open("header").line("h1", title);
+        html.line("p", Words.say(isEnded ? "status.ended" : "status.as-of", time), "class", "soft");
         figures(html);
-        html.open("main");
+        html.close("header").open("main");
         person(html);
         waiting(html);
         runs(html);
         notTaken(html);
         html.close("main");
-        String whole = html.toString();
-        return whole.substring(whole.indexOf("<body>") + "<body>".length());
+        return Page.close(html);
     }
 
-    String page(String body) {
-        String title = Words.say(headline());
-        boolean isEnded = status.doing() == Status.Doing.ENDED;
-        OptionalInt refresh = isEnded ? OptionalInt.empty() : OptionalInt.of(REFRESH);
-        Html html = Page.open(title, refresh).open("header").line("h1", title);
-        String time = isEnded ? "status.ended" : "status.as-of";
-        html.line("p", Words.say(time, minute(status.at())), "class", "soft").close("header");
-        String head = html.toString();
-        return head + body + Page.close(Page.open("", OptionalInt.empty())).replaceFirst("(?s)^.*<body>", "");
+    String time() {
+        return MINUTE.format(status.at().atZone(status.zone()));
     }
 
-    String headline() {
+    private String headline() {
         return switch (status.doing()) {
             case ENDED -> "status.nobody";
             case MAKING -> "status.making";
             case WATCHING -> status.stop().isPresent() ? "status.stopped" : "status.watching";
         };
-    }
-
-    private String minute(Instant at) {
-        return MINUTE.format(at.atZone(status.zone()));
     }
 
     private void figures(Html html) {

@@ -95,6 +95,7 @@ public final class Watch implements AutoCloseable {
             place();
             Rulebook current = rules.current();
             zone = current.shop().timeZone().orElse(computersZone);
+            asked.paperOf(current);
             refuse();
             take(current, now);
             say(Optional.empty());
