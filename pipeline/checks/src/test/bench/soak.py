@@ -39,6 +39,7 @@ def main():
     say.add_argument("--minutes", type=float, default=1e9)
     say.add_argument("--classpath", default=":".join(
         str(ROOT / place) for place in ("pipeline/target/classes", "rules/target/classes", "pipeline/target/lib/*")))
+    say.add_argument("--java", default="", help="more options of Java's, such as -Xmx96m")
     asked = say.parse_args()
     folder = pathlib.Path(tempfile.mkdtemp(prefix="soak-"))
     inbox, outbox = folder / "inbox", folder / "outbox"
@@ -46,7 +47,7 @@ def main():
     # As pipeline/bandwright starts it.
     watcher = subprocess.Popen(
         ["java", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmn24m", "-Djava.awt.headless=true",
-         "-cp", asked.classpath, "bandwright.pipeline.cli.Main", "watch", str(inbox), "--out", str(outbox),
+         *asked.java.split(), "-cp", asked.classpath, "bandwright.pipeline.cli.Main", "watch", str(inbox), "--out", str(outbox),
          "--artwork", str(ROOT / "inbox-sample/artwork"), "--poll", "1s", "--quiet", "0s"],
         stdout=open(folder / "log", "w"), stderr=subprocess.STDOUT)
     begun, dropped, seen = time.monotonic(), 0, []

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -72,8 +71,7 @@ record Group(List<Drop> drops) {
         return earlier.stream()
                 .filter(other -> other.digests().equals(drop.digests())
                         && !drop.digests().isEmpty())
-                .filter(other -> Objects.equals(
-                        other.ownArtwork().isPresent(), drop.ownArtwork().isPresent()))
+                .filter(other -> other.ownArtwork().isPresent() == drop.ownArtwork().isPresent())
                 .findFirst();
     }
 }
