@@ -71,7 +71,8 @@ record Group(List<Drop> drops) {
         return earlier.stream()
                 .filter(other -> other.digests().equals(drop.digests())
                         && !drop.digests().isEmpty())
-                .filter(other -> other.ownArtwork().isPresent() == drop.ownArtwork().isPresent())
+                .filter(other ->
+                        other.ownArtwork().isPresent() == drop.ownArtwork().isPresent())
                 .findFirst();
     }
 }

@@ -95,12 +95,23 @@ final class StatusPage {
             row(html, Glance.name(one.placing().path()), Words.say("status.unplaced"), one.why());
         }
         for (PastRuns.One run : held) {
-            row(html, run.name(), Words.say("status.held", run.held()), Words.say("status.held.cure"));
+            held(html, run);
         }
         if (leftovers.count() > 0) {
             row(html, DropFolder.NOT_TAKEN, Words.say("status.left", leftovers.count()), Words.say("status.left.cure"));
         }
         html.close("ul").close("section");
+    }
+
+    private static void held(Html html, PastRuns.One run) {
+        html.open("li").open("h3").text(run.name() + " ");
+        html.link(Links.encoded(run.name()) + "/held.xlsx", "held.xlsx")
+                .close("h3")
+                .open("div");
+        html.line("p", Words.say("status.held", run.held()));
+        html.line("p", Words.say("status.held.cure"), "class", "cure")
+                .close("div")
+                .close("li");
     }
 
     private static void stop(Html html, Stop stop) {

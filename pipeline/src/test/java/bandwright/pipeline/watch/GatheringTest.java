@@ -86,9 +86,9 @@ final class GatheringTest {
                 Seen.ARRIVING,
                 List.of());
         var looks = new TreeMap<>(Map.of(Path.of("a.csv"), look));
-        Sighting first = Sighting.next(Map.of(), looks, true).get(Path.of("a.csv"));
+        Sighting first = only(Sighting.next(Map.of(), looks, true));
         assertThat(first.arrived()).isEqualTo("2026-03-01T18:00:00Z");
-        assertThat(Sighting.next(Map.of(), looks, false).get(Path.of("a.csv")).arrived())
+        assertThat(only(Sighting.next(Map.of(), looks, false)).arrived())
                 .as("dropped while somebody looks, however old it is")
                 .isEqualTo("2026-03-02T08:00:00Z");
     }
@@ -99,9 +99,12 @@ final class GatheringTest {
         Look early = new Look(Instant.parse("2026-03-02T08:00:00Z"), 9, 0, 1, Seen.WHOLE, List.of());
         Path file = Path.of("a.csv");
         Sighting known = new Sighting(file, late.at(), late, late);
-        Sighting next = Sighting.next(Map.of(file, known), new TreeMap<>(Map.of(file, early)), false)
-                .get(file);
+        Sighting next = only(Sighting.next(Map.of(file, known), new TreeMap<>(Map.of(file, early)), false));
         assertThat(next.first()).isEqualTo(early);
+    }
+
+    private static Sighting only(Map<Path, Sighting> sightings) {
+        return sightings.values().iterator().next();
     }
 
     private static List<Sighting> due(Pace pace, String now, Sighting... all) {

@@ -11,6 +11,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -123,6 +124,6 @@ final class PutAwayTest {
     private Sighting seen(String name) throws IOException {
         TreeMap<Path, Look> looks =
                 new TreeMap<>(new Glance(inbox, List.of()).look(Map.of(), Instant.parse("2026-03-02T09:00:00Z")));
-        return Sighting.next(Map.of(), looks, true).get(inbox.resolve(name));
+        return Objects.requireNonNull(Sighting.next(Map.of(), looks, true).get(inbox.resolve(name)), name);
     }
 }
