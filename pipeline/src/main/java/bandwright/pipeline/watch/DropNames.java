@@ -23,14 +23,20 @@ final class DropNames {
                     ".*\\.![^.]*", // orders.csv.!ab, a download
                     ".*~",
                     "#.*#",
-                    "[0-9a-f]{8}", // a workbook while it is saved
                     "thumbs\\.db|ehthumbs\\.db|desktop\\.ini|icon\\r"),
             Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
 
     private static final List<String> COPY_ENDINGS =
             List.of(".part", ".partial", ".filepart", ".crdownload", ".opdownload", ".download", ".tmp", ".sync");
 
+    private static final Pattern HALF_SAVED = Pattern.compile("[0-9A-F]{8}");
+
     private DropNames() {}
+
+    /** The name of a workbook for the moment in which it is saved: 5D2F1000. */
+    static boolean isHalfSaved(String name) {
+        return HALF_SAVED.matcher(name).matches();
+    }
 
     static boolean isPassing(Path path) {
         return PASSING.matcher(path.getFileName().toString()).matches();

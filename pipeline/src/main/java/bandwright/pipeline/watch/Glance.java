@@ -70,7 +70,7 @@ final class Glance {
         if (!is.isRegularFile()) {
             return Seen.NO_FILE;
         }
-        if (DropNames.isArriving(name(path), beside)) {
+        if (DropNames.isArriving(name(path), beside) || DropNames.isHalfSaved(name(path))) {
             return Seen.ARRIVING;
         }
         if (!Inbox.hasEnding(path)) {

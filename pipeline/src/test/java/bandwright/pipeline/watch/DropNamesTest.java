@@ -26,7 +26,6 @@ final class DropNamesTest {
                 "#orders.csv#",
                 "orders.csv.filepart",
                 "orders.csv.!ab",
-                "5D2F1000",
                 "Thumbs.db",
                 "desktop.ini",
                 ".DS_Store"
@@ -45,11 +44,17 @@ final class DropNamesTest {
                 "orders - conflicted copy.csv",
                 "Bestellungen März.ods",
                 "12345678.csv",
-                "1234567",
+                "20260302",
                 "a\nb.csv"
             })
     void namesOfOrdersAre(String name) {
         assertThat(DropNames.isPassing(Path.of(name))).isFalse();
+    }
+
+    @Test
+    void aWorkbookThatIsSavedThisMomentWaits() {
+        assertThat(DropNames.isHalfSaved("5D2F1000")).isTrue();
+        assertThat(DropNames.isHalfSaved("5D2F1000.csv")).isFalse();
     }
 
     @Test
