@@ -137,7 +137,7 @@ final class WatchProcessTest {
         assertThat(watcher.isAlive()).isTrue();
         Files.move(away, shop.inbox);
         shop.await("the drop", () -> shop.done().contains("orders.csv"));
-        assertThat(shop.status()).contains("is being watched");
+        shop.await("the good word", () -> shop.status().contains("is being watched"));
         assertThat(WatchedInbox.stop(watcher)).isZero();
     }
 
