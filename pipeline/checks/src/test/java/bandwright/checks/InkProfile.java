@@ -11,14 +11,14 @@ import java.util.Map;
  * A made-up printer of four inks as an ICC profile of version 2.4 (ICC.1:2001-04): three tables to Lab and three from
  * Lab, each another, so that it shows which one was taken, and a paper that isn't white.
  */
-final class InkProfile {
+public final class InkProfile {
     private static final int HEADER = 128;
     private static final int FROM_LAB = 9;
     private static final int TO_LAB = 5;
 
     private InkProfile() {}
 
-    static byte[] bytes() {
+    public static byte[] bytes() {
         Map<String, byte[]> tags = new LinkedHashMap<>();
         tags.put("desc", body("desc", out -> {
             out.writeInt(5);

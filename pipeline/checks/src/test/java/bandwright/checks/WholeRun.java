@@ -10,20 +10,20 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** Runs the program as its own process, as a shop does, and looks at what it left. */
-final class WholeRun {
-    static final Path SAMPLE =
+public final class WholeRun {
+    public static final Path SAMPLE =
             Path.of("..", "..", "inbox-sample").toAbsolutePath().normalize();
 
     private WholeRun() {}
 
     /** The exit code of {@code bandwright} with these words, on a Java with these options. */
-    static int bandwright(List<String> javaOptions, Map<String, String> environment, String... words)
+    public static int bandwright(List<String> javaOptions, Map<String, String> environment, String... words)
             throws IOException, InterruptedException {
         return start(javaOptions, environment, words).waitFor();
     }
 
     /** The same, not waited for. */
-    static Process start(List<String> javaOptions, Map<String, String> environment, String... words)
+    public static Process start(List<String> javaOptions, Map<String, String> environment, String... words)
             throws IOException {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
@@ -38,7 +38,7 @@ final class WholeRun {
     }
 
     /** Every file below a folder, by its name with slashes. */
-    static Map<String, byte[]> files(Path folder) throws IOException {
+    public static Map<String, byte[]> files(Path folder) throws IOException {
         Map<String, byte[]> files = new TreeMap<>();
         try (Stream<Path> all = Files.walk(folder)) {
             for (Path file : all.filter(Files::isRegularFile).toList()) {
@@ -48,7 +48,7 @@ final class WholeRun {
         return files;
     }
 
-    static void copy(Path from, Path to) throws IOException {
+    public static void copy(Path from, Path to) throws IOException {
         try (Stream<Path> all = Files.walk(from)) {
             for (Path path : all.toList()) {
                 Path copy = to.resolve(from.relativize(path).toString());
