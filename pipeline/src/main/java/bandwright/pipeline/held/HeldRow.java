@@ -30,6 +30,6 @@ public record HeldRow(Row row, String order, int pieces, Reason reason) {
         return reason.question()
                 .map(question -> question.words().isBlank()
                         ? Words.say("held.ask", order, question.needed())
-                        : Words.say("held.ask.words", order, question.words().strip(), question.needed()));
+                        : Words.write("held.ask.words", order, question.words().strip(), question.needed()));
     }
 }

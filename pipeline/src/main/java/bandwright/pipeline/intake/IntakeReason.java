@@ -2,6 +2,7 @@ package bandwright.pipeline.intake;
 
 import bandwright.pipeline.held.Reason;
 import bandwright.rules.orders.OrderField;
+import bandwright.rules.table.Quoted;
 import bandwright.rules.words.Words;
 import java.time.LocalDate;
 import java.util.List;
@@ -36,7 +37,7 @@ public sealed interface IntakeReason extends Reason {
         public String message() {
             return shown.isEmpty()
                     ? Words.say("held.order-missing.message")
-                    : Words.say("held.order-missing.formula.message", shown);
+                    : Words.say("held.order-missing.formula.message", Quoted.text(shown));
         }
     }
 
@@ -56,7 +57,7 @@ public sealed interface IntakeReason extends Reason {
         public String message() {
             return shown.isEmpty()
                     ? Words.say("held.quantity-unclear.empty.message")
-                    : Words.say("held.quantity-unclear.message", shown, most);
+                    : Words.say("held.quantity-unclear.message", Quoted.text(shown), most);
         }
 
         @Override
@@ -87,13 +88,13 @@ public sealed interface IntakeReason extends Reason {
         @Override
         public String message() {
             if (readings.isEmpty()) {
-                return Words.say("held.date-unclear.none.message", shown);
+                return Words.say("held.date-unclear.none.message", Quoted.text(shown));
             }
             String days =
                     readings.stream().map(DateUnclear::written).collect(Collectors.joining(Words.say("intake.or")));
             return readings.size() == 1
-                    ? Words.say("held.date-unclear.order.message", shown, days)
-                    : Words.say("held.date-unclear.message", shown, days);
+                    ? Words.say("held.date-unclear.order.message", Quoted.text(shown), days)
+                    : Words.say("held.date-unclear.message", Quoted.text(shown), days);
         }
 
         /** 2 March 2026. */
@@ -112,7 +113,7 @@ public sealed interface IntakeReason extends Reason {
 
         @Override
         public String message() {
-            return Words.say("held.number-damaged.message", shown);
+            return Words.say("held.number-damaged.message", Quoted.text(shown));
         }
     }
 }

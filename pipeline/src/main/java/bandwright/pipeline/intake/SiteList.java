@@ -7,7 +7,6 @@ import java.text.Normalizer;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** The sites as intake asks for them: by a file's name, by a cell, and the one for everything that no other takes. */
@@ -59,14 +58,35 @@ final class SiteList {
     }
 
     private static boolean fits(String pattern, String file) {
-        StringBuilder regex = new StringBuilder();
-        folded(pattern)
-                .codePoints()
-                .forEach(c -> regex.append(c == '*' ? ".*" : c == '?' ? "." : Pattern.quote(Character.toString(c))));
         String name = file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
-        return Pattern.compile(regex.toString(), Pattern.DOTALL)
-                .matcher(folded(name))
-                .matches();
+        return fits(
+                folded(pattern).codePoints().toArray(),
+                folded(name).codePoints().toArray());
+    }
+
+    /** The last star takes one more whenever what follows it doesn't fit: never longer than pattern times name. */
+    private static boolean fits(int[] pattern, int[] name) {
+        int p = 0;
+        int star = -1;
+        int taken = 0;
+        for (int n = 0; n < name.length; ) {
+            if (p < pattern.length && pattern[p] == '*') {
+                star = p++;
+                taken = n;
+            } else if (p < pattern.length && (pattern[p] == '?' || pattern[p] == name[n])) {
+                p++;
+                n++;
+            } else if (star >= 0) {
+                p = star + 1;
+                n = ++taken;
+            } else {
+                return false;
+            }
+        }
+        while (p < pattern.length && pattern[p] == '*') {
+            p++;
+        }
+        return p == pattern.length;
     }
 
     /** One computer writes an accent apart from its letter, another doesn't. */

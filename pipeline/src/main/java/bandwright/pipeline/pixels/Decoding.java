@@ -57,6 +57,16 @@ final class Decoding {
         }
     }
 
+    /** Whether a JPEG's numbers can be had at all. */
+    static boolean isUnpacked(ArtworkFile artwork, int step) {
+        try {
+            raster(artwork, step);
+            return true;
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
     private static BufferedImage byReader(ArtworkFile artwork, int step) throws IOException {
         return with(artwork, step, (reader, param) -> reader.read(0, param));
     }

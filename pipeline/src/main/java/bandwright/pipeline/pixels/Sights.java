@@ -31,6 +31,16 @@ public final class Sights {
         return of(artwork, Math.min(step, step(artwork)));
     }
 
+    /**
+     * Whether a JPEG's packed bytes are rubbish. Its header doesn't tell, and it goes into a PDF as it is; one that is sound
+     * but of a kind that can't be looked at here is none.
+     */
+    public boolean isDamaged(ArtworkFile artwork) {
+        return artwork.kind() == ArtworkFile.Kind.JPEG
+                && of(artwork).isEmpty()
+                && !Decoding.isUnpacked(artwork, step(artwork));
+    }
+
     private Optional<Sight> of(ArtworkFile artwork, int step) {
         Step key = new Step(artwork.path(), step);
         SoftReference<Optional<Sight>> known = seen.get(key);

@@ -91,6 +91,13 @@ final class SizeLaw {
                     band.around(),
                     band.circumference()));
         }
+        Optional<SizeReason> damaged = line.artworks().stream()
+                .filter(sights::isDamaged)
+                .map(file -> (SizeReason) new SizeReason.PictureDamaged(file.name()))
+                .findFirst();
+        if (damaged.isPresent()) {
+            return Outcome.held(damaged.get());
+        }
         Optional<SizeReason> slim = line.artworks().stream()
                 .filter(SizeLaw::isSlim)
                 .map(file -> (SizeReason) new SizeReason.TooSlim(file.name(), file.shownWidth(), file.shownHeight()))

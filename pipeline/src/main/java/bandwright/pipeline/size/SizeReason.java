@@ -1,9 +1,11 @@
 package bandwright.pipeline.size;
 
+import bandwright.pipeline.artwork.Flaw;
 import bandwright.pipeline.held.Reason;
 import bandwright.rules.designs.Placement;
 import bandwright.rules.orders.OrderField;
 import bandwright.rules.paper.PaperRoom;
+import bandwright.rules.table.Quoted;
 import bandwright.rules.units.Length;
 import bandwright.rules.words.Words;
 import java.util.List;
@@ -32,6 +34,29 @@ public sealed interface SizeReason extends Reason {
         @Override
         public String cure() {
             return Words.say("held.band-empty.cure", sku, source);
+        }
+    }
+
+    /** A picture whose packed bytes turn out to be rubbish when it is looked at. */
+    record PictureDamaged(String picture) implements SizeReason {
+        @Override
+        public String code() {
+            return "artwork-unreadable";
+        }
+
+        @Override
+        public OrderField field() {
+            return OrderField.DESIGN;
+        }
+
+        @Override
+        public String message() {
+            return Words.say("held.artwork-unreadable.message", Quoted.text(picture), Flaw.DAMAGED.message());
+        }
+
+        @Override
+        public String cure() {
+            return Flaw.DAMAGED.cure();
         }
     }
 

@@ -3,6 +3,7 @@ package bandwright.pipeline.type;
 import bandwright.pipeline.held.Question;
 import bandwright.pipeline.held.Reason;
 import bandwright.rules.orders.OrderField;
+import bandwright.rules.table.Quoted;
 import bandwright.rules.words.Words;
 import java.util.Locale;
 import java.util.Optional;
@@ -28,7 +29,7 @@ public sealed interface TypeReason extends Reason {
 
         @Override
         public String message() {
-            return Words.say("held.text-too-long.box", text, name, points);
+            return Words.say("held.text-too-long.box", Quoted.text(text), name, points);
         }
 
         @Override
@@ -53,7 +54,7 @@ public sealed interface TypeReason extends Reason {
         public String message() {
             String name = Optional.ofNullable(Character.getName(codePoint))
                     .orElse(String.format(Locale.ROOT, "U+%04X", codePoint));
-            return Words.say("held.glyph-missing.message", Character.toString(codePoint), name, text);
+            return Words.say("held.glyph-missing.message", Quoted.text(Character.toString(codePoint)), name, Quoted.text(text));
         }
 
         @Override
@@ -76,7 +77,7 @@ public sealed interface TypeReason extends Reason {
 
         @Override
         public String message() {
-            return Words.say("held.font-unreadable.message", id);
+            return Words.say("held.font-unreadable.message", Quoted.text(id));
         }
 
         @Override

@@ -1,5 +1,6 @@
 package bandwright.pipeline.write;
 
+import bandwright.pipeline.rows.PlainName;
 import bandwright.pipeline.tile.Sheet;
 import bandwright.pipeline.tile.Tiled;
 import bandwright.rules.paper.PaperRoom;
@@ -52,14 +53,9 @@ public record SheetFiles(List<SheetFile> files, List<SheetPage> pages) {
 
     private static SheetFile file(Tiled tiled, List<Integer> part, Map<String, Integer> numbers) {
         List<Sheet> sheets = part.stream().map(tiled.sheets()::get).toList();
-        String paper = safe(sheets.get(0).room().paper().id());
+        String paper = PlainName.file(sheets.get(0).room().paper().id());
         // Some systems take A4-01.pdf and a4-01.pdf for one file.
         int number = numbers.merge(paper.toLowerCase(Locale.ROOT), 1, Integer::sum);
         return new SheetFile("sheets/" + paper + "-" + (number < 10 ? "0" : "") + number + ".pdf", sheets);
-    }
-
-    /** A paper's id as part of a file's name on any system. */
-    private static String safe(String id) {
-        return id.replaceAll("[^A-Za-z0-9._-]", "_");
     }
 }

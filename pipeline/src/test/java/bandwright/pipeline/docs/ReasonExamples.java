@@ -166,6 +166,7 @@ final class ReasonExamples {
                 new SizeReason.SidesEmpty(
                         "MUG-06-W", "clamp", "keeper", Placement.HANDLE_LEFT, Length.mm(100), Length.mm(229)),
                 new SizeReason.TooSlim("tern.jpg", 6000, 4),
+                new SizeReason.PictureDamaged("tern.jpg"),
                 new SizeReason.PpiLow("tern.jpg", "MUG-11-W", 72, 100, "828 x 355", "1656 x 709"),
                 new SizeReason.CropLarge("tern.jpg", "MUG-11-W", 0.42, 0.35),
                 new SizeReason.StretchLarge("tern.jpg", "MUG-11-W", 0.18, 0.10),

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * Every word that is printed or shown, from one file: {@code words.properties}. Another language is another such file.
@@ -19,8 +20,34 @@ public final class Words {
 
     private Words() {}
 
-    /** The sentence of that key with its places filled; an unknown key is our own mistake. */
+    /**
+     * The sentence of that key with its places filled; an unknown key is our own mistake. What it is about may be a
+     * stranger's words: whatever would break the line, turn it or tell a terminal something is a space in it.
+     */
     public static String say(String key, Object... about) {
+        return filled(key, Stream.of(about).map(Words::inLine).toArray());
+    }
+
+    /** The same for a letter: the stranger's words are quoted in it as they came, in lines of their own. */
+    public static String write(String key, Object... about) {
+        return filled(key, about);
+    }
+
+    private static Object inLine(Object about) {
+        if (!(about instanceof String text) || text.codePoints().noneMatch(Words::breaksLine)) {
+            return about;
+        }
+        StringBuilder out = new StringBuilder();
+        text.codePoints().forEach(c -> out.appendCodePoint(breaksLine(c) ? ' ' : c));
+        return out.toString();
+    }
+
+    private static boolean breaksLine(int c) {
+        boolean isTurning = (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
+        return Character.isISOControl(c) || c == 0x2028 || c == 0x2029 || isTurning;
+    }
+
+    private static String filled(String key, Object... about) {
         String sentence = ALL.get(key);
         if (sentence == null) {
             throw new IllegalArgumentException("words.properties has no " + key);

@@ -48,7 +48,7 @@ final class Mutation {
     private byte[] changedOnce(byte[] bytes) {
         int at = place(bytes);
         int span = Math.min(bytes.length - at, random.nextInt(random.nextInt(8) == 0 ? 400 : 12));
-        return switch (random.nextInt(12)) {
+        return switch (random.nextInt(target.words().isEmpty() ? 12 : 20)) {
             case 0 -> put(bytes, at, 1, new byte[] {(byte) random.nextInt(256)});
             case 1 -> put(bytes, at, 1, new byte[] {(byte) (at(bytes, at) ^ 1 << random.nextInt(8))});
             case 2 -> put(bytes, at, 2, number(2));

@@ -26,6 +26,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -37,17 +38,24 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 final class Readers {
     private static final LocalDate MONDAY = LocalDate.of(2026, 3, 2);
     private static final String TAKEN = "taken";
+    /** Printing takes a hundred times as long as deciding, and most mistakes of a table show there. */
+    private static final int ONE_PRINTED_OF = 12;
     /** One row of each kind of blank, so that a rulebook is asked for all that it says. */
     private static final String ORDERS = "Order,SKU,Design,Qty,Text: name\nQ1,MUG-11-W,tern,2,Ada\n"
             + "Q2,COAST-S,lamp,1,\nQ3,TUM-20-W,pennants,1,Zoë\nQ4,CONE-12-W,choir,1,\n";
 
     private final Path scratch;
     private final Rulebook rules;
+    private final Rulebook lenient;
     private int outboxes;
 
     Readers(Path scratch) throws IOException, RulebookFaults {
         this.scratch = scratch;
         this.rules = Rulebook.read(Optional.empty());
+        Path folder = cleared("lenient");
+        Files.writeString(
+                folder.resolve("shop.csv"), "key,value\nppi_hold,0\ncrop_hold,100 %\nstretch_hold,9999 %\n");
+        this.lenient = Rulebook.read(Optional.of(folder));
     }
 
     /** An order file: every row ends once, and what can't be read is said. */
@@ -78,7 +86,7 @@ final class Readers {
         return input -> {
             Path folder = cleared("rules");
             Files.write(folder.resolve(name), input);
-            return withRules(folder);
+            return withRules(folder, Arrays.hashCode(input) % ONE_PRINTED_OF == 0);
         };
     }
 
@@ -90,7 +98,7 @@ final class Readers {
                     folder.resolve("printers.csv"),
                     "id,papers,mirror,colour,icc_profile,intent\ndesk,letter|a4,file,profile,inks.icc,perceptual\n");
             Files.write(folder.resolve("inks.icc"), input);
-            return withRules(folder);
+            return withRules(folder, Arrays.hashCode(input) % ONE_PRINTED_OF == 0);
         };
     }
 
@@ -103,14 +111,15 @@ final class Readers {
                     folder.resolve("texts.csv"),
                     "design,field,anchor,x,y,width,height,font\ntern,name,band,20 %,70 %,60 %,20 %,own\n");
             Files.write(folder.resolve("own.ttf"), input);
-            return withRules(folder);
+            return withRules(folder, Arrays.hashCode(input) % ONE_PRINTED_OF == 0);
         };
     }
 
-    private String withRules(Path folder) throws Exception {
+    private String withRules(Path folder, boolean isPrinted) throws Exception {
         try {
             Rulebook own = Rulebook.read(Optional.of(folder));
-            return ends(published(Files.writeString(scratch.resolve("few.csv"), ORDERS), own));
+            Path orders = Files.writeString(scratch.resolve("few.csv"), ORDERS);
+            return ends(isPrinted ? published(orders, own) : decided(orders, own));
         } catch (RulebookFaults faults) {
             assertThat(faults.faults()).isNotEmpty();
             for (Fault fault : faults.faults()) {
@@ -139,7 +148,11 @@ final class Readers {
             }
             assertThat(found).isInstanceOf(Found.Picture.class);
             Found.Picture picture = (Found.Picture) found;
-            assertThat(new Sights().of(picture.artwork())).as("can be seen").isPresent();
+            Sights sights = new Sights();
+            if (sights.isDamaged(picture.artwork())) {
+                return "damaged inside";
+            }
+            assertThat(sights.of(picture.artwork())).as("can be seen").isPresent();
             stored(picture, inks.printers().list().get(0).profile());
             stored(picture, Optional.empty());
             return TAKEN;
@@ -160,10 +173,11 @@ final class Readers {
     Target.Trial printed() {
         return input -> {
             Path shelf = cleared("artwork");
-            Files.write(shelf.resolve("tern"), input);
+            Files.write(shelf.resolve("gull.any"), input);
             Path file = Files.writeString(
-                    scratch.resolve("few.csv"), "Order,SKU,Design,Qty\nQ1,MUG-11-W,tern,1\nQ2,CONE-12-W,tern,1\n");
-            return ends(published(file, rules, shelf));
+                    scratch.resolve("few.csv"),
+                    "Order,SKU,Design,Qty\nQ1,MUG-11-W,gull.any,1\nQ2,CONE-12-W,gull.any,1\n");
+            return ends(published(file, lenient, shelf));
         };
     }
 

@@ -15,8 +15,8 @@ import com.github.weisj.jsvg.view.ViewBox;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.ImageObserver;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.Reader;
 import java.nio.file.Path;
 import javax.xml.stream.XMLInputFactory;
 import org.apache.pdfbox.cos.COSArray;
@@ -48,6 +48,7 @@ final class SvgArtwork extends VectorArtwork {
             SvgFonts.register();
         }
         XMLInputFactory parsers = SvgFile.parsers();
+        Reader text = SvgFile.text(bytes);
         LoaderContext context = LoaderContext.builder()
                 .externalResourcePolicy(ResourcePolicy.DENY_EXTERNAL)
                 .documentLimits(new DocumentLimits(Limits.SVG_DEPTH, Limits.SVG_USE_DEPTH, Limits.SVG_ELEMENTS))
@@ -55,7 +56,7 @@ final class SvgArtwork extends VectorArtwork {
         try {
             SVGDocument svg = new SVGLoader()
                     .load(
-                            () -> new SvgEvents(parsers.createXMLEventReader(new ByteArrayInputStream(bytes)), facts),
+                            () -> new SvgEvents(parsers.createXMLEventReader(text), facts),
                             null,
                             context);
             if (svg == null) {

@@ -3,7 +3,6 @@ package bandwright.pipeline.artwork.vector;
 import bandwright.pipeline.artwork.Flaw;
 import bandwright.pipeline.artwork.RefusedPicture;
 import bandwright.pipeline.limits.Limits;
-import java.io.ByteArrayInputStream;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
@@ -89,7 +88,7 @@ final class SvgScan {
     static Facts of(byte[] svg) throws RefusedPicture {
         SvgScan scan = new SvgScan();
         try {
-            XMLStreamReader reader = SvgFile.parsers().createXMLStreamReader(new ByteArrayInputStream(svg));
+            XMLStreamReader reader = SvgFile.parsers().createXMLStreamReader(SvgFile.text(svg));
             while (reader.hasNext()) {
                 scan.take(reader, reader.next());
             }

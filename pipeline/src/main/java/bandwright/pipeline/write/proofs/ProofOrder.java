@@ -1,5 +1,6 @@
 package bandwright.pipeline.write.proofs;
 
+import bandwright.pipeline.rows.PlainName;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.approve.ProofCode;
 import bandwright.pipeline.rows.Row;
@@ -90,19 +91,14 @@ public record ProofOrder(String file, String site, String order, List<Unit> unit
 
     /** A name that any system takes; two orders never share one. */
     private static String file(Key key, Set<String> taken) {
-        String plain = safe(key.order());
+        String plain = PlainName.file(key.order());
         String name = plain;
         if (taken.contains(name.toLowerCase(Locale.ROOT)) && !key.site().isEmpty()) {
-            name = safe(key.site()) + "-" + plain;
+            name = PlainName.file(key.site()) + "-" + plain;
         }
         for (int i = 2; !taken.add(name.toLowerCase(Locale.ROOT)); i++) {
             name = plain + "-" + i;
         }
         return "proofs/" + name + ".png";
-    }
-
-    private static String safe(String text) {
-        String safe = text.replaceAll("[^A-Za-z0-9._-]", "_");
-        return safe.replaceAll("^\\.+", "_").replaceAll("\\.+$", "_");
     }
 }
