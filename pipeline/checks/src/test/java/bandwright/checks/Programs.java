@@ -10,10 +10,10 @@ import java.nio.file.Path;
 import java.util.stream.Stream;
 
 /** Programs of others that look at what was written; a computer that lacks one skips its test. */
-final class Programs {
+public final class Programs {
     private Programs() {}
 
-    static boolean has(String program) {
+    public static boolean has(String program) {
         return Stream.of(System.getenv("PATH").split(File.pathSeparator, -1))
                 .anyMatch(place -> Files.isExecutable(Path.of(place, program)));
     }

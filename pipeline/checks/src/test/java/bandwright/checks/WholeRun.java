@@ -25,16 +25,21 @@ public final class WholeRun {
     /** The same, not waited for. */
     public static Process start(List<String> javaOptions, Map<String, String> environment, String... words)
             throws IOException {
+        ProcessBuilder builder = new ProcessBuilder(command(javaOptions, words));
+        builder.environment().putAll(environment);
+        builder.redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD);
+        return builder.start();
+    }
+
+    /** How it is started. */
+    public static List<String> command(List<String> javaOptions, String... words) {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(List.of("-Xmx512m", "-XX:+UseSerialGC", "-Djava.awt.headless=true"));
         command.addAll(javaOptions);
         command.addAll(List.of("-cp", System.getProperty("java.class.path"), "bandwright.pipeline.cli.Main"));
         command.addAll(List.of(words));
-        ProcessBuilder builder = new ProcessBuilder(command);
-        builder.environment().putAll(environment);
-        builder.redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD);
-        return builder.start();
+        return command;
     }
 
     /** Every file below a folder, by its name with slashes. */

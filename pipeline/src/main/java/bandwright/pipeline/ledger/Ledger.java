@@ -88,7 +88,8 @@ public final class Ledger implements Memory, AutoCloseable {
         try (Statement statement = opened.createStatement()) {
             // A journal beside the file works on network drives too, where a shared-memory log does not.
             statement.execute("PRAGMA journal_mode = DELETE");
-            statement.execute("PRAGMA synchronous = FULL");
+            // With FULL a power cut may bring the journal back, and with it undo what was entered before the rename.
+            statement.execute("PRAGMA synchronous = EXTRA");
             statement.execute("PRAGMA secure_delete = ON"); // what is forgotten is overwritten
             Schema.upgrade(opened, file, steps);
         } catch (IOException e) {

@@ -118,18 +118,17 @@ public final class Outbox implements AutoCloseable {
                 staging.write(files);
                 refuseMismatches(readBack.mismatches(staging.folder()));
                 refuseTaken(place);
-                name(staging, place, record);
+                name(staging, place, folder, record);
             } finally {
                 staging.remove(); // after the rename nothing is left to remove
             }
         } catch (IOException | UncheckedIOException e) {
             throw DiskFaults.of(e, folder);
         }
-        FolderSync.sync(folder); // or a power cut may undo the rename
         return place;
     }
 
-    private static void name(Staging staging, Path place, RunRecord record) throws IOException {
+    private static void name(Staging staging, Path place, Path outbox, RunRecord record) throws IOException {
         record.begin();
         try {
             Files.move(staging.folder(), place, StandardCopyOption.ATOMIC_MOVE); // here the run begins to exist
@@ -137,6 +136,7 @@ public final class Outbox implements AutoCloseable {
             record.takeBack();
             throw e;
         }
+        FolderSync.sync(outbox); // or a power cut may undo the rename of a run that is recorded
         record.keep();
     }
 
