@@ -400,21 +400,10 @@ public final class Ledger implements Memory, AutoCloseable {
     }
 
     /** Changes the ledger by all that is done or by nothing: where the answer is no, or something fails. */
-    private void wholly(Question<Boolean> change) {
+    private void wholly(Transaction.Change change) {
         asked(database -> {
-            database.setAutoCommit(false);
-            boolean isGood = false;
-            try {
-                isGood = change.of(database);
-                return isGood;
-            } finally {
-                if (isGood) {
-                    database.commit();
-                } else {
-                    database.rollback();
-                }
-                database.setAutoCommit(true);
-            }
+            Transaction.run(database, change);
+            return database;
         });
     }
 

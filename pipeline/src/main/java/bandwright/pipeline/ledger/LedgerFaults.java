@@ -3,15 +3,20 @@ package bandwright.pipeline.ledger;
 import bandwright.pipeline.outbox.OutboxFault;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.regex.Pattern;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
 /** What a person should hear when the ledger can't be used: damaged, the disk full or closed to writing, or else. */
 final class LedgerFaults {
+    /** [SQLITE_IOERR_FSYNC], which the driver puts in front of what SQLite says. */
+    private static final Pattern CODE = Pattern.compile("^\\[SQLITE_\\w+]\\s*");
+
     private LedgerFaults() {}
 
     static OutboxFault of(SQLException failure, Path file) {
-        String said = String.valueOf(failure.getMessage()).lines().findFirst().orElse("");
+        String line = String.valueOf(failure.getMessage()).lines().findFirst().orElse("");
+        String said = CODE.matcher(line).replaceFirst("");
         if (!(failure instanceof SQLiteException sqlite)) {
             return OutboxFault.of(failure, "ledger-failed", file, said);
         }

@@ -65,21 +65,17 @@ final class Schema {
             Path aside = file.resolveSibling(file.getFileName() + ".version-" + version);
             Files.copy(file, aside, StandardCopyOption.REPLACE_EXISTING);
         }
-        connection.setAutoCommit(false);
-        try (Statement statement = connection.createStatement()) {
-            for (String step : steps.subList(version, steps.size())) {
-                for (String sql : step.split(";", -1)) {
-                    statement.executeUpdate(sql);
+        Transaction.run(connection, database -> {
+            try (Statement statement = database.createStatement()) {
+                for (String step : steps.subList(version, steps.size())) {
+                    for (String sql : step.split(";", -1)) {
+                        statement.executeUpdate(sql);
+                    }
                 }
+                statement.executeUpdate("PRAGMA user_version = " + steps.size());
             }
-            statement.executeUpdate("PRAGMA user_version = " + steps.size());
-            connection.commit();
-        } catch (SQLException e) {
-            connection.rollback();
-            throw e;
-        } finally {
-            connection.setAutoCommit(true);
-        }
+            return true;
+        });
     }
 
     private static int version(Connection connection) throws SQLException {

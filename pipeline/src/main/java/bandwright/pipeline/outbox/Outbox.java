@@ -137,7 +137,11 @@ public final class Outbox implements AutoCloseable {
             throw e;
         }
         FolderSync.sync(outbox); // or a power cut may undo the rename of a run that is recorded
-        record.keep();
+        try {
+            record.keep();
+        } catch (OutboxFault e) {
+            return; // the run is there, and whoever opens its record next sees that it is
+        }
     }
 
     /** An empty folder for what is needed while files are written; it goes when the outbox is closed. */

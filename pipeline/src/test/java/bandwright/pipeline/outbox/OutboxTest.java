@@ -105,6 +105,29 @@ class OutboxTest {
     }
 
     @Test
+    void aRecordThatFailsAfterTheRenameDoesNotUnpublishTheRun() throws IOException {
+        RunRecord fails = new RunRecord() {
+            @Override
+            public void begin() {}
+
+            @Override
+            public void keep() {
+                throw OutboxFault.of("disk-full", outbox());
+            }
+
+            @Override
+            public void takeBack() {
+                throw new IllegalStateException("the run is there");
+            }
+        };
+
+        try (Outbox outbox = open()) {
+            outbox.publish(FIRST, List.of(text("run.json", "{}")), fails, FINE);
+        }
+        assertThat(names()).containsExactly("2026-03-02-1", "ledger.lock");
+    }
+
+    @Test
     void ourOwnMistakeLeavesNothingEither() throws IOException {
         OutFile broken = new OutFile("run.json", out -> {
             throw new IllegalStateException("a unit without a sheet");
