@@ -26,7 +26,8 @@ final class DocsTest {
     enum Page {
         RULEBOOK("rulebook.md"),
         HELD("held.md"),
-        FIGURES("figures.md");
+        FIGURES("figures.md"),
+        LIMITS("limits.md");
 
         private final String file;
 
@@ -39,6 +40,7 @@ final class DocsTest {
                 case RULEBOOK -> RulebookPage.text();
                 case HELD -> HeldPage.text();
                 case FIGURES -> FiguresPage.text();
+                case LIMITS -> LimitsPage.text();
             };
         }
     }
