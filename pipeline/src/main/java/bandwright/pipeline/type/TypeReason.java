@@ -54,7 +54,8 @@ public sealed interface TypeReason extends Reason {
         public String message() {
             String name = Optional.ofNullable(Character.getName(codePoint))
                     .orElse(String.format(Locale.ROOT, "U+%04X", codePoint));
-            return Words.say("held.glyph-missing.message", Quoted.text(Character.toString(codePoint)), name, Quoted.text(text));
+            return Words.say(
+                    "held.glyph-missing.message", Quoted.text(Character.toString(codePoint)), name, Quoted.text(text));
         }
 
         @Override

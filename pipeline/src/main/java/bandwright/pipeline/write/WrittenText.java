@@ -21,6 +21,11 @@ public final class WrittenText {
         return replaced(text, WrittenText::isXml);
     }
 
+    /** Fit for the text of an XML element. */
+    public static String markup(String text) {
+        return xml(text).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    }
+
     private static String replaced(String text, IntPredicate fit) {
         if (text.codePoints().allMatch(fit)) {
             return text;

@@ -51,8 +51,8 @@ final class DiskAsLeft {
         DiskCall call = calls.get(number);
         Path by = call instanceof Written ? call.path() : call.path().getParent();
         return calls.subList(number, moment).stream()
-                .anyMatch(later ->
-                        later instanceof Synced synced && synced.path().equals(by));
+                .anyMatch(
+                        later -> later instanceof Synced synced && synced.path().equals(by));
     }
 
     private Path here(Path path) {

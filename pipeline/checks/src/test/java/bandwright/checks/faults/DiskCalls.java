@@ -59,7 +59,8 @@ final class DiskCalls {
         List<String> lines = new ArrayList<>();
         try (Stream<Path> files = Files.list(record.getParent())) {
             String name = record.getFileName() + ".";
-            for (Path file : files.filter(each -> String.valueOf(each.getFileName()).startsWith(name))
+            for (Path file : files.filter(
+                            each -> String.valueOf(each.getFileName()).startsWith(name))
                     .toList()) {
                 lines.addAll(Files.readAllLines(file, StandardCharsets.ISO_8859_1));
             }
@@ -88,7 +89,8 @@ final class DiskCalls {
                 Path file = opened(words);
                 written(file, ends.getOrDefault(file, 0L), texts(words).get(0));
             }
-            case "pwrite64" -> written(opened(words), number(words), texts(words).get(0));
+            case "pwrite64" ->
+                written(opened(words), number(words), texts(words).get(0));
             case "fsync", "fdatasync" -> add(new Synced(opened(words)));
             case "rename", "renameat", "renameat2" -> moved(paths.get(0), paths.get(1));
             case "unlink", "unlinkat", "rmdir" -> {
@@ -148,10 +150,7 @@ final class DiskCalls {
     }
 
     private static List<byte[]> texts(String words) {
-        return TEXT.matcher(words)
-                .results()
-                .map(text -> bytes(text.group(1)))
-                .toList();
+        return TEXT.matcher(words).results().map(text -> bytes(text.group(1))).toList();
     }
 
     private static byte[] bytes(String hexadecimal) {

@@ -23,7 +23,8 @@ final class FaultsPageTest {
     void everyRowIsATest() throws IOException {
         Map<String, String> sources = sources();
         List<String> rows = Files.readAllLines(PAGE).stream()
-                .filter(line -> line.startsWith("| ") && !line.startsWith("| ---") && !line.startsWith("| What happens"))
+                .filter(line ->
+                        line.startsWith("| ") && !line.startsWith("| ---") && !line.startsWith("| What happens"))
                 .toList();
 
         assertThat(rows).hasSizeGreaterThan(10).allSatisfy(row -> {
@@ -43,7 +44,8 @@ final class FaultsPageTest {
     private static boolean isTest(String source, String method) {
         int at = source.indexOf("void " + method + "(");
         return at > 0
-                && source.substring(source.substring(0, at).lastIndexOf("\n\n"), at).contains("Test");
+                && source.substring(source.substring(0, at).lastIndexOf("\n\n"), at)
+                        .contains("Test");
     }
 
     private static Map<String, String> sources() throws IOException {

@@ -44,7 +44,8 @@ final class PowerCutTest {
         Path home = folder.toRealPath();
         outbox = home.resolve("outbox");
         Path orders = Files.writeString(home.resolve("orders.csv"), "Order,SKU,Design,Qty\nQ1,COAST-S,lamp,2\n");
-        List<String> command = new ArrayList<>(List.of("strace", "-o", home.resolve("disk").toString()));
+        List<String> command =
+                new ArrayList<>(List.of("strace", "-o", home.resolve("disk").toString()));
         command.addAll(DiskCalls.OPTIONS);
         command.addAll(WholeRun.command(
                 List.of("-XX:TieredStopAtLevel=1"),
@@ -70,12 +71,14 @@ final class PowerCutTest {
     @Test
     void theRecordIsWhole() throws IOException {
         assertThat(calls).hasSizeGreaterThan(50).anyMatch(call -> call instanceof Moved);
-        assertThat(calls).anyMatch(call -> call instanceof Written && call.path().endsWith("ledger.db"));
+        assertThat(calls)
+                .anyMatch(call -> call instanceof Written && call.path().endsWith("ledger.db"));
 
         Path replayed = folder.resolve("replayed");
         new DiskAsLeft(calls, outbox, replayed).make(calls.size(), any -> true);
 
-        assertThat(WholeRun.files(replayed)).containsOnlyKeys(WholeRun.files(outbox).keySet());
+        assertThat(WholeRun.files(replayed))
+                .containsOnlyKeys(WholeRun.files(outbox).keySet());
         WholeRun.files(outbox)
                 .forEach((name, bytes) -> assertThat(replayed.resolve(name)).hasBinaryContent(bytes));
     }
@@ -120,8 +123,8 @@ final class PowerCutTest {
         if (isThere) {
             Map<String, byte[]> files = WholeRun.files(run);
             assertThat(files.keySet()).as(about).isEqualTo(whole.keySet());
-            files.forEach((name, bytes) ->
-                    assertThat(bytes).as("%s, %s", about, name).isEqualTo(whole.get(name)));
+            files.forEach(
+                    (name, bytes) -> assertThat(bytes).as("%s, %s", about, name).isEqualTo(whole.get(name)));
         }
         try (Stream<Path> names = Files.list(left)) {
             assertThat(names.map(path -> path.getFileName().toString()))

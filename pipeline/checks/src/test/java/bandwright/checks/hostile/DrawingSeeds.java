@@ -53,8 +53,8 @@ final class DrawingSeeds {
             PDPage page = new PDPage(new PDRectangle(200, 100));
             document.addPage(page);
             PDType0Font font = PDType0Font.load(document, sans);
-            try (PDPageContentStream content = new PDPageContentStream(
-                    document, page, PDPageContentStream.AppendMode.OVERWRITE, false)) {
+            try (PDPageContentStream content =
+                    new PDPageContentStream(document, page, PDPageContentStream.AppendMode.OVERWRITE, false)) {
                 PDExtendedGraphicsState half = new PDExtendedGraphicsState();
                 half.setNonStrokingAlphaConstant(0.5f);
                 content.setGraphicsStateParameters(half);

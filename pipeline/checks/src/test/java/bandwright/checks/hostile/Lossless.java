@@ -31,7 +31,9 @@ final class Lossless {
         int padded = picture.length + picture.length % 2;
         ByteBuffer file = ByteBuffer.allocate(20 + padded).order(ByteOrder.LITTLE_ENDIAN);
         file.put("RIFF".getBytes(StandardCharsets.US_ASCII)).putInt(12 + padded);
-        file.put("WEBPVP8L".getBytes(StandardCharsets.US_ASCII)).putInt(picture.length).put(picture);
+        file.put("WEBPVP8L".getBytes(StandardCharsets.US_ASCII))
+                .putInt(picture.length)
+                .put(picture);
         return file.array();
     }
 

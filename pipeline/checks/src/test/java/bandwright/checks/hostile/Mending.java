@@ -73,6 +73,9 @@ enum Mending {
     abstract byte[] within(byte[] whole, int which, UnaryOperator<byte[]> change) throws IOException;
 
     private static long u32(byte[] bytes, int at) {
-        return (bytes[at] & 255L) << 24 | (bytes[at + 1] & 255) << 16 | (bytes[at + 2] & 255) << 8 | bytes[at + 3] & 255;
+        return (bytes[at] & 255L) << 24
+                | (bytes[at + 1] & 255) << 16
+                | (bytes[at + 2] & 255) << 8
+                | bytes[at + 3] & 255;
     }
 }

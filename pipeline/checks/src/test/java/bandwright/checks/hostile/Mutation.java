@@ -22,7 +22,8 @@ final class Mutation {
 
     private Mutation(Target target, long number) {
         this.target = target;
-        this.random = new SplittableRandom(number * 0x9E3779B97F4A7C15L + target.name().hashCode());
+        this.random = new SplittableRandom(
+                number * 0x9E3779B97F4A7C15L + target.name().hashCode());
     }
 
     static byte[] of(Target target, long number) throws IOException {

@@ -86,5 +86,4 @@ final class OrderSeeds {
         all.add(Files.readAllBytes(FIXTURES.resolve(name)));
         return all;
     }
-
 }

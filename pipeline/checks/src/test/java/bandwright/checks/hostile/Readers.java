@@ -53,8 +53,7 @@ final class Readers {
         this.scratch = scratch;
         this.rules = Rulebook.read(Optional.empty());
         Path folder = cleared("lenient");
-        Files.writeString(
-                folder.resolve("shop.csv"), "key,value\nppi_hold,0\ncrop_hold,100 %\nstretch_hold,9999 %\n");
+        Files.writeString(folder.resolve("shop.csv"), "key,value\nppi_hold,0\ncrop_hold,100 %\nstretch_hold,9999 %\n");
         this.lenient = Rulebook.read(Optional.of(folder));
     }
 

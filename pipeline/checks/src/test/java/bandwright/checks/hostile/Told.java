@@ -6,7 +6,8 @@ import java.util.regex.Pattern;
 
 /** What a person is told when something is refused: one plain line and a cure, nothing of the program's inside. */
 final class Told {
-    private static final Pattern INSIDE = Pattern.compile("\\b(java|sun|org)\\.[a-z]+\\.|[a-z](Exception|Error)\\b|\\bnull\\b");
+    private static final Pattern INSIDE =
+            Pattern.compile("\\b(java|sun|org)\\.[a-z]+\\.|[a-z](Exception|Error)\\b|\\bnull\\b");
 
     private Told() {}
 
@@ -21,6 +22,8 @@ final class Told {
         assertThat(line.codePoints().anyMatch(c -> c == '\n' || c == '\r' || c == 0x1B || c == 0x2028 || c == 0x85))
                 .as("%s in one line: %s", what, line)
                 .isFalse();
-        assertThat(INSIDE.matcher(line).find()).as("%s in a shop's words: %s", what, line).isFalse();
+        assertThat(INSIDE.matcher(line).find())
+                .as("%s in a shop's words: %s", what, line)
+                .isFalse();
     }
 }

@@ -54,11 +54,8 @@ final class SvgArtwork extends VectorArtwork {
                 .documentLimits(new DocumentLimits(Limits.SVG_DEPTH, Limits.SVG_USE_DEPTH, Limits.SVG_ELEMENTS))
                 .build();
         try {
-            SVGDocument svg = new SVGLoader()
-                    .load(
-                            () -> new SvgEvents(parsers.createXMLEventReader(text), facts),
-                            null,
-                            context);
+            SVGDocument svg =
+                    new SVGLoader().load(() -> new SvgEvents(parsers.createXMLEventReader(text), facts), null, context);
             if (svg == null) {
                 throw new RefusedPicture(Flaw.DAMAGED); // the library gives no reason
             }

@@ -2,6 +2,7 @@ package bandwright.pipeline.write.pdf;
 
 import bandwright.pipeline.RunId;
 import bandwright.pipeline.pixels.SrgbProfile;
+import bandwright.pipeline.write.WrittenText;
 import bandwright.rules.paper.PrinterProfile;
 import java.io.BufferedOutputStream;
 import java.io.ByteArrayInputStream;
@@ -144,11 +145,7 @@ public final class PdfFile {
                 <pdfaid:part>2</pdfaid:part><pdfaid:conformance>B</pdfaid:conformance>
                 </rdf:Description></rdf:RDF></x:xmpmeta>
                 <?xpacket end="w"?>
-                """.formatted(escaped(title), date, date, PRODUCER);
+                """.formatted(WrittenText.markup(title), date, date, PRODUCER);
         return new PDMetadata(document, new ByteArrayInputStream(packet.getBytes(StandardCharsets.UTF_8)));
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 }

@@ -1,8 +1,8 @@
 package bandwright.pipeline.write.proofs;
 
-import bandwright.pipeline.rows.PlainName;
 import bandwright.pipeline.Run;
 import bandwright.pipeline.approve.ProofCode;
+import bandwright.pipeline.rows.PlainName;
 import bandwright.pipeline.rows.Row;
 import bandwright.pipeline.rows.ShelfOrder;
 import bandwright.pipeline.size.Unit;

@@ -1,5 +1,6 @@
 package bandwright.pipeline.write.setup;
 
+import bandwright.pipeline.rows.PlainName;
 import bandwright.pipeline.write.pdf.PdfFile;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
@@ -8,17 +9,11 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** A page of ours as a file in a folder of the shop's: whole or not at all, and never over a file that isn't ours. */
 public final class OwnFile {
-    private static final Pattern UNSAFE = Pattern.compile("[^A-Za-z0-9._-]");
-
-    /** Every file system takes names of that many letters. */
-    private static final int LONGEST = 80;
-
     private static final String MARK = "BandwrightPage";
 
     private OwnFile() {}
@@ -44,8 +39,7 @@ public final class OwnFile {
 
     /** A file's name from what somebody typed. */
     public static String name(Kind kind, String about) {
-        String safe = UNSAFE.matcher(about).replaceAll("_");
-        return kind.word + "-" + safe.substring(0, Math.min(safe.length(), LONGEST)) + ".pdf";
+        return kind.word + "-" + PlainName.file(about) + ".pdf";
     }
 
     static void mark(PDDocument document, Kind kind) {
