@@ -3,6 +3,7 @@ package bandwright.pipeline.pixels;
 import bandwright.pipeline.artwork.ArtworkFile;
 import java.io.IOException;
 import java.lang.ref.SoftReference;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
@@ -38,6 +39,7 @@ public final class Sights {
     public boolean isDamaged(ArtworkFile artwork) {
         return artwork.kind() == ArtworkFile.Kind.JPEG
                 && of(artwork).isEmpty()
+                && Files.isReadable(artwork.path()) // one that is gone is another fault
                 && !Decoding.isUnpacked(artwork, step(artwork));
     }
 

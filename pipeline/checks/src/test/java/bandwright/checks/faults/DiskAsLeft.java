@@ -61,7 +61,7 @@ final class DiskAsLeft {
 
     private void replay(DiskCall call) throws IOException {
         Path path = here(call.path());
-        if (call instanceof Made made && Files.isDirectory(path.getParent())) {
+        if (call instanceof Made made && Files.isDirectory(path.resolveSibling("."))) {
             if (made.isFolder()) {
                 Files.createDirectories(path);
             } else {

@@ -2,6 +2,7 @@ package bandwright.checks.hostile;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -61,7 +62,7 @@ enum Mending {
                 CRC32 crc = new CRC32();
                 crc.update(changed, (int) at + 4, (int) length + 4);
                 for (int i = 0; i < 4; i++) {
-                    changed[(int) sum + i] = (byte) (crc.getValue() >> 24 - 8 * i);
+                    changed[(int) sum + i] = (byte) (crc.getValue() >> (24 - 8 * i));
                 }
                 at = sum + 4;
             }
@@ -73,9 +74,6 @@ enum Mending {
     abstract byte[] within(byte[] whole, int which, UnaryOperator<byte[]> change) throws IOException;
 
     private static long u32(byte[] bytes, int at) {
-        return (bytes[at] & 255L) << 24
-                | (bytes[at + 1] & 255) << 16
-                | (bytes[at + 2] & 255) << 8
-                | bytes[at + 3] & 255;
+        return ByteBuffer.wrap(bytes).getInt(at) & 0xFFFF_FFFFL;
     }
 }

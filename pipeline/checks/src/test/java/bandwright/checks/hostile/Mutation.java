@@ -51,7 +51,7 @@ final class Mutation {
         int span = Math.min(bytes.length - at, random.nextInt(random.nextInt(8) == 0 ? 400 : 12));
         return switch (random.nextInt(target.words().isEmpty() ? 12 : 20)) {
             case 0 -> put(bytes, at, 1, new byte[] {(byte) random.nextInt(256)});
-            case 1 -> put(bytes, at, 1, new byte[] {(byte) (at(bytes, at) ^ 1 << random.nextInt(8))});
+            case 1 -> put(bytes, at, 1, new byte[] {(byte) (at(bytes, at) ^ (1 << random.nextInt(8)))});
             case 2 -> put(bytes, at, 2, number(2));
             case 3 -> put(bytes, at, 4, number(4));
             case 4 -> put(bytes, at, span, new byte[0]);
@@ -79,7 +79,7 @@ final class Mutation {
         boolean isLowFirst = random.nextBoolean();
         byte[] bytes = new byte[size];
         for (int i = 0; i < size; i++) {
-            bytes[isLowFirst ? i : size - 1 - i] = (byte) (value >> 8 * i);
+            bytes[isLowFirst ? i : size - 1 - i] = (byte) (value >> (8 * i));
         }
         return bytes;
     }

@@ -41,8 +41,13 @@ final class Readers {
     /** Printing takes a hundred times as long as deciding, and most mistakes of a table show there. */
     private static final int ONE_PRINTED_OF = 12;
     /** One row of each kind of blank, so that a rulebook is asked for all that it says. */
-    private static final String ORDERS = "Order,SKU,Design,Qty,Text: name\nQ1,MUG-11-W,tern,2,Ada\n"
-            + "Q2,COAST-S,lamp,1,\nQ3,TUM-20-W,pennants,1,Zoë\nQ4,CONE-12-W,choir,1,\n";
+    private static final String ORDERS = """
+            Order,SKU,Design,Qty,Text: name
+            Q1,MUG-11-W,tern,2,Ada
+            Q2,COAST-S,lamp,1,
+            Q3,TUM-20-W,pennants,1,Zoë
+            Q4,CONE-12-W,choir,1,
+            """;
 
     private final Path scratch;
     private final Rulebook rules;
