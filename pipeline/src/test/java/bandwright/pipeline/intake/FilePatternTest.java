@@ -38,9 +38,8 @@ class FilePatternTest {
     @Test
     void manyStarsTakeNoTime() {
         SiteList sites = sites("*a".repeat(40) + "*b");
-        assertTimeoutPreemptively(
-                Duration.ofSeconds(30),
-                () -> assertThat(sites.findByFile("a".repeat(255))).isEmpty());
+        assertTimeoutPreemptively(Duration.ofSeconds(30), () -> assertThat(sites.findByFile("a".repeat(255)))
+                .isEmpty());
     }
 
     private static SiteList sites(String pattern) {
