@@ -14,7 +14,7 @@ final class BreaksCell {
     static List<Break> read(Cell cell) {
         List<Break> breaks = new ArrayList<>();
         for (String part : cell.list()) {
-            Optional<Break> one = one(cell, part);
+            Optional<Break> one = one(part);
             if (one.isEmpty()) {
                 cell.fault("break", Quoted.text(part));
             }
@@ -30,7 +30,7 @@ final class BreaksCell {
         return List.copyOf(breaks);
     }
 
-    private static Optional<Break> one(Cell cell, String part) {
+    private static Optional<Break> one(String part) {
         String[] ends = part.replace('\u2013', '-').split("-", -1);
         if (ends.length != 2) {
             return Optional.empty();

@@ -63,8 +63,9 @@ final class Artworks {
             case PNG -> byJava(artwork.path()).map(image -> averaged(colours(image), step));
             case JPEG -> {
                 Optional<BufferedImage> read = byJava(artwork.path());
-                // Java's reader gives up at four inks.
-                yield read.isPresent() ? read.map(image -> averaged(colours(image), step)) : seen(artwork, step);
+                // Java's reader gives up at four inks, or takes them for three colours and their opacity.
+                boolean isRead = read.filter(image -> image.getRaster().getNumBands() < 4).isPresent();
+                yield isRead ? read.map(image -> averaged(colours(image), step)) : seen(artwork, step);
             }
             case TIFF, WEBP, GIF -> seen(artwork, step);
             case SVG, PDF -> drawn(artwork, step);
