@@ -15,15 +15,11 @@ import bandwright.rules.blanks.Material;
 import bandwright.rules.designs.Fit;
 import bandwright.rules.units.Length;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** The clamp takes one piece: 20 s in, 180 s, 10 s out. The oven holds six places. All are warm after 600 s. */
 class LoadingTest {
@@ -101,89 +97,6 @@ class LoadingTest {
     @Test
     void nothingToPressIsNoLoad() {
         assertThat(loads(List.of())).isEmpty();
-    }
-
-    @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
-    void anyDayKeepsTheLawsOfLoads(long seed) {
-        SplittableRandom random = new SplittableRandom(seed);
-        List<MatchedLine> lines = new ArrayList<>();
-        String[][] kinds = {
-            {"MUG", "clamp"},
-            {"MUG", "oven"},
-            {"GLASS", "oven"},
-            {"BIG", "oven"},
-            {"HUGE", "oven"},
-            {"COASTER", "plate"}
-        };
-        for (int i = 0; i < 60; i++) {
-            String[] kind = kinds[random.nextInt(kinds.length)];
-            LocalDate date = random.nextInt(5) == 0 ? NEVER : MONDAY.plusDays(random.nextInt(3));
-            lines.add(line("Q" + i, kind[0], kind[1], 1 + random.nextInt(4), date));
-        }
-        List<Unit> units = units(lines);
-        List<Load> loads = loads(units);
-
-        assertThat(loads.stream().flatMap(load -> load.units().stream()).map(Unit::id))
-                .as("seed %d: each unit in exactly one load", seed)
-                .containsExactlyInAnyOrderElementsOf(
-                        units.stream().map(Unit::id).toList());
-        for (int i = 0; i < loads.size(); i++) {
-            Load load = loads.get(i);
-            int places = load.units().stream().mapToInt(LoadingTest::places).sum();
-            assertThat(places <= load.source().piecesPerLoad() || load.units().size() == 1)
-                    .as("seed %d: load %d holds %d places", seed, load.number(), places)
-                    .isTrue();
-            assertThat(load.units())
-                    .as("seed %d: like settings", seed)
-                    .allMatch(unit -> unit.matched().source().equals(load.source())
-                            && unit.matched()
-                                    .setting()
-                                    .temperature()
-                                    .equals(load.setting().temperature())
-                            && unit.matched().setting().timeSeconds()
-                                    == load.setting().timeSeconds());
-            assertThat(load.number()).isEqualTo(i + 1);
-            assertThat(load.startSeconds())
-                    .as("seed %d: one thing at a time, on a warm machine", seed)
-                    .isGreaterThanOrEqualTo(
-                            Math.max(600, i == 0 ? 0 : loads.get(i - 1).endSeconds()));
-            assertThat(load.endSeconds() - load.startSeconds())
-                    .isEqualTo(30 + load.setting().timeSeconds());
-        }
-        assertThat(overtakings(loads)).as("seed %d: overtakings", seed).isEmpty();
-    }
-
-    /** Pieces of one source, setting and places of which the later-shipping one is in the earlier load. */
-    private static List<String> overtakings(List<Load> loads) {
-        List<String> found = new ArrayList<>();
-        for (Load early : loads) {
-            for (Load late : loads.subList(early.number(), loads.size())) {
-                for (Unit one : early.units()) {
-                    for (Unit other : late.units()) {
-                        boolean isAlike = early.source().equals(late.source())
-                                && one.matched()
-                                        .setting()
-                                        .equals(other.matched().setting())
-                                && places(one) == places(other);
-                        if (isAlike && shipBy(one).isAfter(shipBy(other))) {
-                            found.add(one.id() + " before " + other.id());
-                        }
-                    }
-                }
-            }
-        }
-        return found;
-    }
-
-    private static LocalDate shipBy(Unit unit) {
-        return unit.matched().line().shipBy().orElse(LocalDate.MAX);
-    }
-
-    private static int places(Unit unit) {
-        return unit.matched().source().id().equals("oven")
-                ? unit.matched().blank().ovenPlaces()
-                : 1;
     }
 
     private static List<String> orders(Load load) {
