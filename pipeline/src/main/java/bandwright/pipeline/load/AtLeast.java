@@ -8,7 +8,8 @@ import java.util.List;
 
 /**
  * When a day ends at the earliest, whatever the plan: a proven lower bound. Each machine bank must be warm, do all its
- * loads and change its heat from one end to the other; the people must do all that needs hands; breaks come on top.
+ * loads and change its heat from one end to the other; the people must do all that needs hands; a circuit must carry
+ * them; breaks come on top.
  */
 final class AtLeast {
     private final Work work;
@@ -23,6 +24,10 @@ final class AtLeast {
         long most = bound.hands();
         for (int bank = 0; bank < work.banks().size(); bank++) {
             most = Math.max(most, bound.machines(bank));
+        }
+        for (int circuit = 0; circuit < work.circuits().size(); circuit++) {
+            OnCircuit on = new OnCircuit(work, circuit);
+            most = Math.max(most, Math.max(on.seconds(), bound.afterBreaks(on.warm(), on.loadedSeconds())));
         }
         return most;
     }
@@ -50,7 +55,7 @@ final class AtLeast {
             return 0;
         }
         cycles.sort(Comparator.reverseOrder());
-        int count = together(machines);
+        int count = work.together(machines);
         long longest = onMachines(cycles, count);
         long most = afterBreaks(machines.warmUp(), longest);
         if (count == 1) {
@@ -91,14 +96,6 @@ final class AtLeast {
             free = span.to();
         }
         return Math.max(longest, chain.cycle() - free);
-    }
-
-    /** How many of a bank its circuit carries at the same time. */
-    private int together(Bank bank) {
-        int watts = work.wattsOf(bank);
-        return watts == 0
-                ? bank.machines()
-                : Math.min(bank.machines(), work.circuits().get(bank.circuit()) / watts);
     }
 
     /**

@@ -27,6 +27,12 @@ final class Hands {
         return -1;
     }
 
+    /** The first moment after that one at which hands become busy or free; {@link Long#MAX_VALUE} = none. */
+    long changeAfter(long moment) {
+        int next = step(moment) + 1;
+        return next < steps ? from[next] : Long.MAX_VALUE;
+    }
+
     void take(long start, long end) {
         int first = cut(start);
         int last = cut(end);

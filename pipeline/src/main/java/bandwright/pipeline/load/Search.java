@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
  * Looks for the day that ends soonest. A day is the order in which loads get their times: a few that are known to be good
@@ -16,6 +17,10 @@ final class Search {
     /** A day is left as it is when so many changes in a row made it no better; the search goes on from the best one. */
     private static final int PATIENCE = 300;
 
+    private static final int MOST_PASSED = 3;
+
+    private static final int MOST_SHAKES = 8;
+
     /** A day's plan, and how it was come by. */
     record Found(List<Slot> slots, Merit merit) {}
 
@@ -23,12 +28,22 @@ final class Search {
 
     private final Work work;
     private final int loads;
+    private final int chains;
+    /** The banks of which fewer machines than there are may be better, as others share their circuit. */
+    private final List<Integer> choices;
+
     private final SplittableRandom random = new SplittableRandom(8191);
     private long most = Long.MAX_VALUE;
 
     private Search(Work work) {
         this.work = work;
         this.loads = work.loads();
+        this.chains = work.chains().size();
+        this.choices = IntStream.range(0, work.banks().size())
+                .filter(bank -> work.wattsOf(work.banks().get(bank)) > 0)
+                .filter(bank -> work.banks().get(bank).machines() > 1)
+                .boxed()
+                .toList();
     }
 
     /**
@@ -46,6 +61,11 @@ final class Search {
         most = best.found().merit().end();
         for (Dispatch dispatch : Dispatch.values()) {
             best = better(best, day(dispatch, machines));
+            for (int bank : choices) {
+                int[] fewer = machines.clone();
+                fewer[bank] = 1;
+                best = better(best, day(dispatch, fewer));
+            }
         }
         return loads < 2 ? best.found() : improved(best, placings / loads);
     }
@@ -54,8 +74,9 @@ final class Search {
         Day best = start;
         Day at = start;
         int idle = 0;
+        int patience = Math.min(PATIENCE, 20 * loads);
         for (int i = 0; i < days; i++) {
-            Day next = day(changed(at.order()), at.machines());
+            Day next = isForMachines() ? day(at.order(), otherMachines(at.machines())) : day(changed(at.order()), at.machines());
             if (next.found().merit().compareTo(at.found().merit()) <= 0) {
                 at = next;
             }
@@ -64,16 +85,36 @@ final class Search {
                 best = at;
                 idle = 0;
             }
-            if (idle > PATIENCE) {
-                at = best;
+            if (idle > patience) {
+                at = shaken(best);
                 idle = 0;
             }
         }
         return best.found();
     }
 
+    /** The best day some changes further, wherever that leads. */
+    private Day shaken(Day best) {
+        int[] order = best.order();
+        for (int changes = 2 + random.nextInt(Math.min(loads, MOST_SHAKES)); changes > 0; changes--) {
+            order = changed(order);
+        }
+        return day(order, best.machines());
+    }
+
     private static Day better(Day one, Day other) {
         return other.found().merit().compareTo(one.found().merit()) < 0 ? other : one;
+    }
+
+    private boolean isForMachines() {
+        return !choices.isEmpty() && random.nextInt(8) == 0;
+    }
+
+    private int[] otherMachines(int[] machines) {
+        int[] other = machines.clone();
+        int bank = choices.get(random.nextInt(choices.size()));
+        other[bank] = 1 + random.nextInt(work.banks().get(bank).machines());
+        return other;
     }
 
     /** One load moved elsewhere, two swapped, or some that stand together moved. */
@@ -83,11 +124,13 @@ final class Search {
         int to = random.nextInt(loads);
         int kind = random.nextInt(3);
 
-        if (kind == 0) {
+        if (random.nextInt(loads) < 2) {
+            changed[from] = order[from] % chains + chains * random.nextInt(MOST_PASSED + 1);
+        } else if (kind == 0) {
             changed[from] = order[to];
             changed[to] = order[from];
         } else {
-            move(changed, from, to, kind == 1 ? 1 : 1 + random.nextInt(Math.max(1, loads / 4)));
+            move(changed, from, to, kind == 1 ? 1 : 1 + random.nextInt((loads + 1) / 2));
         }
         return changed;
     }
@@ -110,10 +153,10 @@ final class Search {
     private Day day(int[] order, int[] machines) {
         Timetable day = new Timetable(work, machines);
         Deque<Integer> waiting = new ArrayDeque<>();
-        for (int chain : order) {
-            if (!day.place(chain)) {
-                waiting.add(chain);
-            } else if (day.isDone(chain)) {
+        for (int next : order) {
+            if (!day.place(next % chains, next / chains)) {
+                waiting.add(next);
+            } else if (day.isDone(next % chains)) {
                 placeWaiting(day, waiting);
             }
         }
@@ -124,11 +167,11 @@ final class Search {
     }
 
     /** Those whose circuit had no room when it was their turn. */
-    private static void placeWaiting(Timetable day, Deque<Integer> waiting) {
+    private void placeWaiting(Timetable day, Deque<Integer> waiting) {
         for (int i = waiting.size(); i > 0; i--) {
-            int chain = waiting.remove();
-            if (!day.place(chain)) {
-                waiting.add(chain);
+            int next = waiting.remove();
+            if (!day.place(next % chains, next / chains)) {
+                waiting.add(next);
             }
         }
     }

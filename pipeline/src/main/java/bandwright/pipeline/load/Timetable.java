@@ -106,9 +106,21 @@ final class Timetable {
 
     /** Gives the next load of a chain its time. Returns false, and does nothing, while its circuit has no room. */
     boolean place(int chain) {
+        return place(chain, 0);
+    }
+
+    /**
+     * The same, but not as early as can be: so that hands stay free for another load that is at hand sooner.
+     *
+     * @param later how many of the times are passed over at which somebody goes from one machine straight to the other
+     */
+    boolean place(int chain, int later) {
         long start = earliest(chain);
         if (start == NEVER) {
             return false;
+        }
+        for (int passed = 0; passed < later; passed++) {
+            start = fit(chain, aligned(chain, start));
         }
         Chain loads = work.chains().get(chain);
         int bank = loads.bank();
@@ -207,6 +219,21 @@ final class Timetable {
     private long notBefore(int chain) {
         Link link = next(chain);
         return link.waitsFor() < 0 ? lastStart[chain] : Math.max(lastStart[chain], ends[chain][link.waitsFor()]);
+    }
+
+    /** The first start after that one with which hands begin when others end, or end when others begin. */
+    private long aligned(int chain, long start) {
+        long next = NEVER;
+        for (Span span : work.chains().get(chain).hands()) {
+            next = Math.min(next, straight(start, span.from()));
+            next = Math.min(next, straight(start, span.to()));
+        }
+        return next == NEVER ? start : next;
+    }
+
+    private long straight(long start, long offset) {
+        long change = hands.changeAfter(start + offset);
+        return change == NEVER ? NEVER : change - offset;
     }
 
     /** The first time from then on at which hands are free whenever they are needed, and no break comes between. */

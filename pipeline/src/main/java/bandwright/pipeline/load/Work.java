@@ -81,6 +81,12 @@ record Work(
                 / banks.get(bank).machines();
     }
 
+    /** How many of a bank its circuit carries at the same time. */
+    int together(Bank bank) {
+        int watts = wattsOf(bank);
+        return watts == 0 ? bank.machines() : Math.min(bank.machines(), circuits.get(bank.circuit()) / watts);
+    }
+
     /** A machine alone may draw what it draws; how much room it takes on its circuit otherwise. */
     int wattsOf(Bank bank) {
         return bank.circuit() == Bank.NO_CIRCUIT ? 0 : Math.min(bank.watts(), circuits.get(bank.circuit()));

@@ -14,11 +14,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Plans of random shops keep all laws; and a plan that breaks one is found out. */
 class DayLawsTest {
-    private static final int DAYS = 60;
+    private static final int DAYS = 30;
+
+    private final List<PressDay> plans = new ArrayList<>();
 
     @Test
     void anyDayKeepsAllLaws() {
-        for (long seed = 0; seed < DAYS; seed++) {
+        for (long seed = 0; seed < 2 * DAYS; seed++) {
             RandomDay any = RandomDay.of(seed, 1 + (int) (seed % 25), 4);
             assertThat(DayLaws.broken(any.plan(), any.units(), any.rules()))
                     .as("seed %d", seed)
@@ -39,26 +41,29 @@ class DayLawsTest {
 
     @Test
     void whateverIsWrongInAPlanIsFound() {
+        for (long seed = 0; seed < DAYS; seed++) {
+            plans.add(RandomDay.of(seed, 8, 3).plan());
+        }
         assertThat(findings(day -> day)).as("nothing is wrong").isZero();
         assertThat(findings(DayLawsTest::aLoadSooner)).isEqualTo(DAYS);
         assertThat(findings(DayLawsTest::withoutItsLastLoad)).isEqualTo(DAYS);
         assertThat(findings(DayLawsTest::withoutAHandling)).isEqualTo(DAYS);
-        assertThat(findings(DayLawsTest::allDoneByTheFirst)).isGreaterThan(5);
+        assertThat(findings(DayLawsTest::allDoneByTheFirst)).isGreaterThan(2);
         assertThat(findings(DayLawsTest::allDoneByNobody)).isEqualTo(DAYS);
-        assertThat(findings(DayLawsTest::allOnAtOnce)).isGreaterThan(5);
+        assertThat(findings(DayLawsTest::allOnAtOnce)).isGreaterThan(2);
         assertThat(findings(DayLawsTest::switchedOnLate)).isGreaterThan(DAYS / 2);
-        assertThat(findings(DayLawsTest::allOnTheFirstMachine)).isGreaterThan(5);
+        assertThat(findings(DayLawsTest::allOnTheFirstMachine)).isGreaterThan(2);
         assertThat(findings(DayLawsTest::unitsSwapped)).isGreaterThan(DAYS / 2);
-        assertThat(findings(DayLawsTest::noFirsts)).isGreaterThan(5);
-        assertThat(findings(day -> shifted(day, 40 * 60))).isGreaterThan(5);
+        assertThat(findings(DayLawsTest::noFirsts)).isGreaterThan(2);
+        assertThat(findings(day -> shifted(day, 40 * 60))).isGreaterThan(2);
     }
 
     /** On how many days a change is found to be wrong. */
-    private static int findings(UnaryOperator<PressDay> change) {
+    private int findings(UnaryOperator<PressDay> change) {
         int found = 0;
-        for (long seed = 0; seed < DAYS; seed++) {
+        for (int seed = 0; seed < plans.size(); seed++) {
             RandomDay any = RandomDay.of(seed, 8, 3);
-            PressDay day = change.apply(any.plan());
+            PressDay day = change.apply(plans.get(seed));
             found += DayLaws.broken(day, any.units(), any.rules()).isEmpty() ? 0 : 1;
         }
         return found;
