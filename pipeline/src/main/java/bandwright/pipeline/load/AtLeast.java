@@ -59,27 +59,38 @@ final class AtLeast {
         long longest = onMachines(cycles, count);
         long most = afterBreaks(machines.warmUp(), longest);
         if (count == 1) {
-            most = Math.max(most, afterBreaks(machines.warmUp(), longest + changes(machines, chains)));
+            // Heat may change while all have their break.
+            long change = Math.max(0, changes(machines, chains) - breaks());
+            most = Math.max(most, afterBreaks(machines.warmUp(), longest + change));
         }
-        return count == 1 && work.people() == 1 ? Math.max(most, alone(bank, longest)) : most;
+        boolean isAlone = count == 1
+                && work.people() == 1
+                && chains.stream().noneMatch(chain -> chain.hands().isEmpty());
+        return isAlone ? Math.max(most, alone(bank, chains, longest)) : most;
     }
 
     /**
-     * With one person and one machine: what takes hands elsewhere for longer than this machine ever presses has no place
-     * in its cycles, so that the machine is empty all that time.
+     * With one person and one machine: what takes hands elsewhere for longer than this machine presses between two
+     * handlings has no place within a load, so that the machine is empty all that time; but for what a load may press
+     * before it is first touched and after it was last touched, as where nothing is to be loaded or unloaded.
      */
-    private long alone(int bank, long cycles) {
-        long press = work.chains().stream()
-                .filter(chain -> chain.bank() == bank)
-                .mapToLong(AtLeast::freeHands)
+    private long alone(int bank, List<Chain> chains, long cycles) {
+        long press = chains.stream().mapToLong(AtLeast::freeHands).max().orElse(0);
+        long before = chains.stream()
+                .mapToLong(chain -> chain.hands().get(0).from())
+                .max()
+                .orElse(0);
+        long after = chains.stream()
+                .mapToLong(chain -> chain.cycle() - lastTouch(chain))
                 .max()
                 .orElse(0);
         long from = work.banks().get(bank).warmUp();
         long elsewhere = 0;
         for (Chain chain : work.chains()) {
             for (Span span : chain.hands()) {
-                if (chain.bank() != bank && span.to() - span.from() > press) {
-                    elsewhere += (span.to() - span.from()) * chain.links().size();
+                long empty = span.to() - span.from() - before - after;
+                if (chain.bank() != bank && span.to() - span.from() > press && empty > 0) {
+                    elsewhere += empty * chain.links().size();
                     from = Math.min(from, work.banks().get(chain.bank()).warmUp() + span.from());
                 }
             }
@@ -87,15 +98,25 @@ final class AtLeast {
         return afterBreaks(from, cycles + elsewhere);
     }
 
-    /** The longest time within a load in which nobody is needed. */
+    /** The longest time between two handlings of a load. */
     private static long freeHands(Chain chain) {
         long longest = 0;
-        long free = 0;
+        long free = chain.cycle();
         for (Span span : chain.hands()) {
             longest = Math.max(longest, span.from() - free);
             free = span.to();
         }
-        return Math.max(longest, chain.cycle() - free);
+        return longest;
+    }
+
+    private static long lastTouch(Chain chain) {
+        return chain.hands().get(chain.hands().size() - 1).to();
+    }
+
+    private long breaks() {
+        return work.breaks().stream()
+                .mapToLong(pause -> pause.to() - pause.from())
+                .sum();
     }
 
     /**
@@ -117,13 +138,17 @@ final class AtLeast {
         return most;
     }
 
-    /** One machine must pass all the heat between the coolest and the hottest at least once, up or down. */
+    /**
+     * One machine must pass all the heat between the coolest and the hottest at least once, up or down; if there are more
+     * of them, of which the circuit carries one, another can be warmed up instead.
+     */
     private static long changes(Bank bank, List<Chain> chains) {
         Chain coolest = chains.stream().min(Comparator.comparing(Chain::heat)).orElseThrow();
         Chain hottest = chains.stream().max(Comparator.comparing(Chain::heat)).orElseThrow();
-        return Math.min(
+        long change = Math.min(
                 bank.rates().secondsBetween(coolest.heat(), hottest.heat()),
                 bank.rates().secondsBetween(hottest.heat(), coolest.heat()));
+        return bank.machines() == 1 ? change : Math.min(change, bank.warmUp());
     }
 
     /** When so many seconds of work are done that begin at a time and stop in the breaks. */

@@ -76,7 +76,9 @@ final class Search {
         int idle = 0;
         int patience = Math.min(PATIENCE, 20 * loads);
         for (int i = 0; i < days; i++) {
-            Day next = isForMachines() ? day(at.order(), otherMachines(at.machines())) : day(changed(at.order()), at.machines());
+            Day next = isForMachines()
+                    ? day(at.order(), otherMachines(at.machines()))
+                    : day(changed(at.order()), at.machines());
             if (next.found().merit().compareTo(at.found().merit()) <= 0) {
                 at = next;
             }

@@ -64,7 +64,9 @@ final class ExactDay {
         List<IntVar> decided = new ArrayList<>();
         ofBank.forEach(loads -> loads.forEach(load -> decided.add(load.machine())));
         ofBank.forEach(loads -> loads.forEach(load -> decided.add(load.start())));
-        model.getSolver().setSearch(org.chocosolver.solver.search.strategy.Search.domOverWDegSearch(decided.toArray(IntVar[]::new)));
+        model.getSolver()
+                .setSearch(org.chocosolver.solver.search.strategy.Search.domOverWDegSearch(
+                        decided.toArray(IntVar[]::new)));
         model.getSolver().limitFail(MOST_FAILS);
         OptionalInt least = OptionalInt.empty();
         while (model.getSolver().solve()) {
@@ -81,8 +83,8 @@ final class ExactDay {
         List<IntVar> starts = new ArrayList<>();
         int cycle = (int) chain.cycle();
         int[] possible = IntStream.rangeClosed((int) bank.warmUp(), most - cycle)
-                .filter(start -> work.breaks().stream()
-                        .allMatch(pause -> start >= pause.to() || start + cycle <= pause.from()))
+                .filter(start ->
+                        work.breaks().stream().allMatch(pause -> start >= pause.to() || start + cycle <= pause.from()))
                 .toArray();
         for (Link link : chain.links()) {
             if (possible.length == 0) {
@@ -115,7 +117,8 @@ final class ExactDay {
                 Placed one = loads.get(i);
                 Placed other = loads.get(j);
                 model.or(
-                                model.arithm(one.machine(), "!=", other.machine()).reify(),
+                                model.arithm(one.machine(), "!=", other.machine())
+                                        .reify(),
                                 after(one, other).reify(),
                                 after(other, one).reify())
                         .post();
@@ -128,7 +131,8 @@ final class ExactDay {
                 .get(one.chain().bank())
                 .rates()
                 .secondsBetween(other.chain().heat(), one.chain().heat());
-        return model.arithm(one.start(), ">=", other.start(), "+", (int) other.chain().cycle() + change);
+        return model.arithm(
+                one.start(), ">=", other.start(), "+", (int) other.chain().cycle() + change);
     }
 
     private void circuits() {
@@ -152,7 +156,8 @@ final class ExactDay {
     private Task hours(Bank bank, List<Placed> loads) {
         IntVar first = model.intVar("first", 0, most);
         IntVar off = model.intVar("off", 0, most);
-        model.min(first, loads.stream().map(Placed::start).toArray(IntVar[]::new)).post();
+        model.min(first, loads.stream().map(Placed::start).toArray(IntVar[]::new))
+                .post();
         model.max(
                         off,
                         loads.stream()

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 
-/** Plans of small days against the optimum that a constraint solver proves. */
+/**
+ * Plans of small days against the optimum that a constraint solver proves. When this was written the solver was through
+ * with 97 of the 120 days; all 97 plans were the optimum, and on 52 of them our own bound proved it too.
+ */
 class ExactDaysTest {
     private static final int DAYS = 120;
     private static final int PLACINGS = 60_000;
@@ -21,9 +24,9 @@ class ExactDaysTest {
         for (long seed = 0; seed < DAYS; seed++) {
             compare(seed);
         }
-        System.out.println(proven + " " + optimal + " " + boundReached + " " + worst);
         assertThat(proven).as("days that the solver is through with").isGreaterThanOrEqualTo(DAYS / 2);
         assertThat(optimal).as("of them planned as short as can be").isGreaterThanOrEqualTo(proven * 95 / 100);
+        assertThat(boundReached).as("of them with a bound that says so").isGreaterThanOrEqualTo(proven / 2);
         assertThat(worst).as("the worst plan, above the best one known").isLessThan(0.05);
     }
 
