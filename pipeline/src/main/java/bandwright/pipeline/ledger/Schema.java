@@ -42,7 +42,8 @@ final class Schema {
             ALTER TABLE units ADD COLUMN heated_s INTEGER;
             ALTER TABLE units ADD COLUMN pressure TEXT NOT NULL DEFAULT '';
             CREATE INDEX units_by_pressing
-              ON units (blank, source, heated_c, heated_s, pressure, spoiled_why, run)""", """
+              ON units (blank, source, heated_c, heated_s, pressure, spoiled_why, run)""",
+            """
             CREATE TABLE contents (digest TEXT NOT NULL, run TEXT NOT NULL, PRIMARY KEY (digest, run))""");
 
     private Schema() {}

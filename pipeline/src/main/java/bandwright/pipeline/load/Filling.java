@@ -2,14 +2,11 @@ package bandwright.pipeline.load;
 
 import bandwright.pipeline.size.Unit;
 import bandwright.pipeline.size.Urgency;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedList;
 import java.util.List;
-import java.util.ListIterator;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -21,7 +18,7 @@ import java.util.TreeMap;
  * piece of a blank that is to be tried goes alone, and no other piece of that blank before it.
  */
 final class Filling {
-    private final Map<Integer, LinkedList<Unit>> waiting = new TreeMap<>();
+    private final Map<Integer, List<Unit>> waiting = new TreeMap<>();
     private final Set<String> firsts;
     /** The loads in which first pieces went, by their blanks. */
     private final Map<String, Integer> tried = new HashMap<>();
@@ -33,7 +30,7 @@ final class Filling {
         this.firsts = firsts;
         units.stream().filter(unit -> firsts.contains(unit.id())).forEach(first -> toTry.add(Firsts.blank(first)));
         units.stream().sorted(turn()).forEach(unit -> waiting.computeIfAbsent(
-                        Likeness.places(unit), places -> new LinkedList<>())
+                        Likeness.places(unit), places -> new ArrayList<>())
                 .add(unit));
     }
 
@@ -69,11 +66,11 @@ final class Filling {
 
     private List<Unit> nextLoad(int capacity) {
         // Without a limit for the first piece: what is larger than any load is pressed alone.
-        LinkedList<Unit> queue = waiting.values().stream()
+        List<Unit> queue = waiting.values().stream()
                 .filter(units -> !units.isEmpty())
-                .min(Comparator.comparing(LinkedList::getFirst, turn()))
+                .min(Comparator.comparing(units -> units.get(0), turn()))
                 .orElseThrow();
-        List<Unit> load = new ArrayList<>(List.of(queue.removeFirst()));
+        List<Unit> load = new ArrayList<>(List.of(queue.remove(0)));
         if (firsts.contains(load.get(0).id())) {
             return load;
         }
@@ -89,41 +86,39 @@ final class Filling {
 
     /** The most urgent piece that may still go in. */
     private Optional<Unit> takeOne(int free) {
-        Optional<Unit> found = Optional.empty();
-        for (Map.Entry<Integer, LinkedList<Unit>> queue : waiting.entrySet()) {
+        Optional<Waiting> found = Optional.empty();
+        for (Map.Entry<Integer, List<Unit>> queue : waiting.entrySet()) {
             if (queue.getKey() <= free) {
-                Optional<Unit> unit = nextOf(queue.getValue());
-                if (unit.isPresent() && (found.isEmpty() || turn().compare(unit.get(), found.get()) < 0)) {
-                    found = unit;
+                Optional<Waiting> next = nextOf(queue.getValue());
+                if (next.isPresent()
+                        && (found.isEmpty()
+                                || turn().compare(next.get().unit(), found.get().unit()) < 0)) {
+                    found = next;
                 }
             }
         }
-        found.ifPresent(this::remove);
-        return found;
+        return found.map(next -> next.queue().remove(next.place()));
+    }
+
+    /** A piece and where it waits. */
+    private record Waiting(List<Unit> queue, int place) {
+        Unit unit() {
+            return queue.get(place);
+        }
     }
 
     /** The first that needs no trial before it, as long as it overtakes none that ships earlier. */
-    private Optional<Unit> nextOf(LinkedList<Unit> queue) {
-        LocalDate date = queue.isEmpty() ? LocalDate.MAX : Urgency.shipBy(queue.getFirst());
-        for (Unit unit : queue) {
-            if (Urgency.shipBy(unit).isAfter(date)) {
+    private Optional<Waiting> nextOf(List<Unit> queue) {
+        for (int place = 0; place < queue.size(); place++) {
+            Unit unit = queue.get(place);
+            if (Urgency.shipBy(unit).isAfter(Urgency.shipBy(queue.get(0)))) {
                 return Optional.empty();
             }
             String blank = Firsts.blank(unit);
             if (!toTry.contains(blank) || tried.containsKey(blank)) {
-                return Optional.of(unit);
+                return Optional.of(new Waiting(queue, place));
             }
         }
         return Optional.empty();
-    }
-
-    private void remove(Unit unit) {
-        ListIterator<Unit> units = waiting.get(Likeness.places(unit)).listIterator();
-        while (units.hasNext()) {
-            if (units.next() == unit) {
-                units.remove();
-                return;
-            }
-        }
     }
 }

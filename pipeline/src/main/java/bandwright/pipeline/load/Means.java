@@ -51,7 +51,7 @@ record Means(Shop shop, List<Circuit> circuits, Map<HeatSource, Integer> machine
 
     /** Seconds from the start of the day's work to a time of that day. */
     long secondsTo(LocalTime time) {
-        return time.toSecondOfDay() - shop.dayStarts().toSecondOfDay();
+        return time.toSecondOfDay() - (long) shop.dayStarts().toSecondOfDay();
     }
 
     /** Those that are not over when the day begins. */

@@ -24,7 +24,22 @@ final class Search {
     /** A day's plan, and how it was come by. */
     record Found(List<Slot> slots, Merit merit) {}
 
-    private record Day(int[] order, int[] machines, Found found) {}
+    /** A day and what it was made from. */
+    private static final class Day {
+        private final int[] order;
+        private final int[] machines;
+        private final Found found;
+
+        private Day(int[] order, int[] machines, Found found) {
+            this.order = order;
+            this.machines = machines;
+            this.found = found;
+        }
+
+        private Merit merit() {
+            return found.merit();
+        }
+    }
 
     private final Work work;
     private final int loads;
@@ -58,7 +73,7 @@ final class Search {
     private Found best(int placings) {
         int[] machines = work.banks().stream().mapToInt(Work.Bank::machines).toArray();
         Day best = day(Dispatch.AS_THEY_CAN_START, machines);
-        most = best.found().merit().end();
+        most = best.merit().end();
         for (Dispatch dispatch : Dispatch.values()) {
             best = better(best, day(dispatch, machines));
             for (int bank : choices) {
@@ -67,7 +82,7 @@ final class Search {
                 best = better(best, day(dispatch, fewer));
             }
         }
-        return loads < 2 ? best.found() : improved(best, placings / loads);
+        return loads < 2 ? best.found : improved(best, placings / loads);
     }
 
     private Found improved(Day start, int days) {
@@ -76,14 +91,13 @@ final class Search {
         int idle = 0;
         int patience = Math.min(PATIENCE, 20 * loads);
         for (int i = 0; i < days; i++) {
-            Day next = isForMachines()
-                    ? day(at.order(), otherMachines(at.machines()))
-                    : day(changed(at.order()), at.machines());
-            if (next.found().merit().compareTo(at.found().merit()) <= 0) {
+            Day next =
+                    isForMachines() ? day(at.order, otherMachines(at.machines)) : day(changed(at.order), at.machines);
+            if (next.merit().compareTo(at.merit()) <= 0) {
                 at = next;
             }
             idle++;
-            if (at.found().merit().compareTo(best.found().merit()) < 0) {
+            if (at.merit().compareTo(best.merit()) < 0) {
                 best = at;
                 idle = 0;
             }
@@ -92,20 +106,20 @@ final class Search {
                 idle = 0;
             }
         }
-        return best.found();
+        return best.found;
     }
 
     /** The best day some changes further, wherever that leads. */
     private Day shaken(Day best) {
-        int[] order = best.order();
+        int[] order = best.order;
         for (int changes = 2 + random.nextInt(Math.min(loads, MOST_SHAKES)); changes > 0; changes--) {
             order = changed(order);
         }
-        return day(order, best.machines());
+        return day(order, best.machines);
     }
 
     private static Day better(Day one, Day other) {
-        return other.found().merit().compareTo(one.found().merit()) < 0 ? other : one;
+        return other.merit().compareTo(one.merit()) < 0 ? other : one;
     }
 
     private boolean isForMachines() {

@@ -218,7 +218,9 @@ final class Timetable {
 
     private long notBefore(int chain) {
         Link link = next(chain);
-        return link.waitsFor() < 0 ? lastStart[chain] : Math.max(lastStart[chain], ends[chain][link.waitsFor()]);
+        return link.waitsFor() < 0
+                ? lastStart[chain]
+                : Math.max(lastStart[chain], ends[chain][link.waitsFor()] + link.look());
     }
 
     /** The first start after that one with which hands begin when others end, or end when others begin. */

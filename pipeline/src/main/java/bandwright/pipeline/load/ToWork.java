@@ -86,7 +86,18 @@ final class ToWork {
                 .mapToInt(unit -> turns.getOrDefault(unit.id(), 0))
                 .min()
                 .orElse(0);
-        return new Link(turn, dateBits, due.size(), rest, batch.waitsFor());
+        return new Link(turn, dateBits, due.size(), rest, batch.waitsFor(), lookSeconds(batch));
+    }
+
+    /** The first pieces that it waits for are of the same blanks and settings as its own. */
+    private static long lookSeconds(Batch batch) {
+        return batch.waitsFor() < 0
+                ? 0
+                : batch.units().stream()
+                        .map(unit -> unit.matched().setting())
+                        .mapToLong(setting -> Rest.untilPeeled(setting.peel(), setting.rest()))
+                        .max()
+                        .orElse(0);
     }
 
     private static long restSeconds(Unit unit) {

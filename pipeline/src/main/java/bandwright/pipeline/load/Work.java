@@ -59,11 +59,12 @@ record Work(
      * @param due how many of its pieces are wanted at the collection
      * @param rest how long they may not be handled when they are out
      * @param waitsFor the load of the same chain that must be out before; -1 = none
+     * @param look how long that one has to be out before it can be looked at
      */
-    record Link(int turn, long dates, int due, long rest, int waitsFor) {
+    record Link(int turn, long dates, int due, long rest, int waitsFor, long look) {
         /** After nothing, wanted at no collection. */
         static Link plain(int turn) {
-            return new Link(turn, 1, 0, 0, -1);
+            return new Link(turn, 1, 0, 0, -1, 0);
         }
     }
 

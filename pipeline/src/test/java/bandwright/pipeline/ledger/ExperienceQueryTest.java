@@ -134,7 +134,7 @@ final class ExperienceQueryTest {
     }
 
     private static RunEntry entry(int number, List<PastPiece> pieces) {
-        return new RunEntry(new RunId(MONDAY, number), pieces, List.of());
+        return new RunEntry(new RunId(MONDAY, number), pieces, List.of(), List.of());
     }
 
     private static List<PastPiece> pieces(String order, int count, String sku, String source, Heating heating) {

@@ -53,8 +53,11 @@ final class HostileTest {
     private static void attack(Target target) throws Exception {
         Attack attack = new Attack(target).known().broken(0, tries(target));
         assertThat(attack.findings()).as("%s", attack).isEmpty();
-        // A sieve that lets everything through, or nothing, would prove nothing; few fonts are so broken that none is used.
-        assertThat(attack.ends().size()).as("%s", attack).isGreaterThan(target.name().equals("font") ? 0 : 1);
+        // A sieve that lets everything through, or nothing, would prove nothing; few fonts are so broken that none is
+        // used.
+        assertThat(attack.ends().size())
+                .as("%s", attack)
+                .isGreaterThan(target.name().equals("font") ? 0 : 1);
     }
 
     @Test

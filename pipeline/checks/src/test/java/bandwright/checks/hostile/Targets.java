@@ -255,6 +255,7 @@ final class Targets {
         return List.of(
                 PictureSeeds.png().get(0),
                 PictureSeeds.jpeg().get(0),
+                PictureSeeds.jpeg().get(4),
                 PictureSeeds.gif().get(0),
                 PictureSeeds.tiff().get(0),
                 PictureSeeds.webp().get(0),

@@ -96,7 +96,7 @@ final class ExactDay {
                 model.arithm(start, ">=", starts.get(starts.size() - 1)).post();
             }
             if (link.waitsFor() >= 0) {
-                model.arithm(start, ">=", starts.get(link.waitsFor()), "+", cycle)
+                model.arithm(start, ">=", starts.get(link.waitsFor()), "+", cycle + (int) link.look())
                         .post();
             }
             starts.add(start);

@@ -61,7 +61,7 @@ final class SmallWork {
         boolean isTried = random.nextInt(4) == 0;
         List<Link> all = new ArrayList<>();
         for (int i = 0; i < links; i++) {
-            all.add(new Link(turn + i, 1, 0, 0, isTried && i > 0 ? 0 : -1));
+            all.add(new Link(turn + i, 1, 0, 0, isTried && i > 0 ? 0 : -1, 0));
         }
         return new Chain(bank, Temperature.celsius(180 + 5 * random.nextInt(4)), hands, cycle, all);
     }

@@ -64,7 +64,8 @@ final class Artworks {
             case JPEG -> {
                 Optional<BufferedImage> read = byJava(artwork.path());
                 // Java's reader gives up at four inks, or takes them for three colours and their opacity.
-                boolean isRead = read.filter(image -> image.getRaster().getNumBands() < 4).isPresent();
+                boolean isRead = read.filter(image -> image.getRaster().getNumBands() < 4)
+                        .isPresent();
                 yield isRead ? read.map(image -> averaged(colours(image), step)) : seen(artwork, step);
             }
             case TIFF, WEBP, GIF -> seen(artwork, step);
