@@ -10,34 +10,35 @@ import java.util.stream.IntStream;
 
 /**
  * Looks for the day that ends soonest. A day is the order in which loads get their times: a few that are known to be good
- * come first, then loads are moved and swapped in the best one. Limited by a count of loads placed, never by the clock,
+ * come first, then loads are moved, swapped and held back in the best one. Limited by a count of loads placed, never by the clock,
  * so that the same work has the same plan anywhere.
  */
 final class Search {
     /** A day is left as it is when so many changes in a row made it no better; the search goes on from the best one. */
     private static final int PATIENCE = 300;
 
+    /** A load that leaves hands to another one passes over so many times at most. */
     private static final int MOST_PASSED = 3;
 
+    /** So many changes at once lead away from a day that can't be bettered by one. */
     private static final int MOST_SHAKES = 8;
 
     /** A day's plan, and how it was come by. */
     record Found(List<Slot> slots, Merit merit) {}
 
-    /** A day and what it was made from. */
+    /** A day as it is changed, and what comes of it. */
     private static final class Day {
+        /** Chains, each plus as many times the number of chains as its load passes over starts. */
         private final int[] order;
+        /** How many of each bank may be switched on. */
         private final int[] machines;
+
         private final Found found;
 
         private Day(int[] order, int[] machines, Found found) {
             this.order = order;
             this.machines = machines;
             this.found = found;
-        }
-
-        private Merit merit() {
-            return found.merit();
         }
     }
 
@@ -73,7 +74,7 @@ final class Search {
     private Found best(int placings) {
         int[] machines = work.banks().stream().mapToInt(Work.Bank::machines).toArray();
         Day best = day(Dispatch.AS_THEY_CAN_START, machines);
-        most = best.merit().end();
+        most = best.found.merit().end();
         for (Dispatch dispatch : Dispatch.values()) {
             best = better(best, day(dispatch, machines));
             for (int bank : choices) {
@@ -93,11 +94,11 @@ final class Search {
         for (int i = 0; i < days; i++) {
             Day next =
                     isForMachines() ? day(at.order, otherMachines(at.machines)) : day(changed(at.order), at.machines);
-            if (next.merit().compareTo(at.merit()) <= 0) {
+            if (next.found.merit().compareTo(at.found.merit()) <= 0) {
                 at = next;
             }
             idle++;
-            if (at.merit().compareTo(best.merit()) < 0) {
+            if (at.found.merit().compareTo(best.found.merit()) < 0) {
                 best = at;
                 idle = 0;
             }
@@ -119,7 +120,7 @@ final class Search {
     }
 
     private static Day better(Day one, Day other) {
-        return other.merit().compareTo(one.merit()) < 0 ? other : one;
+        return other.found.merit().compareTo(one.found.merit()) < 0 ? other : one;
     }
 
     private boolean isForMachines() {
