@@ -2,6 +2,7 @@ package bandwright.pipeline;
 
 import bandwright.pipeline.ledger.Ledger;
 import bandwright.pipeline.outbox.Outbox;
+import bandwright.pipeline.print.Printing;
 import bandwright.rules.Rulebook;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -10,8 +11,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-/** An outbox that is held for work, its ledger, and the rulebook of the day: where one run after another is made. */
-public record Workbench(Outbox outbox, Ledger ledger, Rulebook rules, LocalDate today) {
+/**
+ * An outbox that is held for work, its ledger, and the rulebook of the day: where one run after another is made.
+ *
+ * @param printing empty = sheets are not handed to a printer
+ */
+public record Workbench(Outbox outbox, Ledger ledger, Rulebook rules, LocalDate today, Optional<Printing> printing) {
     /**
      * How a run ended.
      *
@@ -34,6 +39,9 @@ public record Workbench(Outbox outbox, Ledger ledger, Rulebook rules, LocalDate 
         if (run.orders().isNothingReadable() || !Flow.hasNews(run, rules)) {
             return new Ended(run, Optional.empty());
         }
-        return new Ended(run, Optional.of(Flow.publish(run, contents, rules, outbox, ledger, progress)));
+        printing.ifPresent(printer -> printer.promise(run));
+        Path folder = Flow.publish(run, contents, rules, outbox, ledger, progress);
+        printing.ifPresent(printer -> printer.send(run, folder));
+        return new Ended(run, Optional.of(folder));
     }
 }

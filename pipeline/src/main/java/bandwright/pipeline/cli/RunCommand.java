@@ -9,6 +9,9 @@ import bandwright.pipeline.intake.InboxFault;
 import bandwright.pipeline.ledger.Ledger;
 import bandwright.pipeline.outbox.Outbox;
 import bandwright.pipeline.outbox.OutboxFault;
+import bandwright.pipeline.print.HandOver;
+import bandwright.pipeline.print.Lp;
+import bandwright.pipeline.print.Printing;
 import bandwright.rules.Rulebook;
 import bandwright.rules.RulebookFaults;
 import bandwright.rules.paper.Paper;
@@ -51,6 +54,9 @@ final class RunCommand implements Callable<Integer> {
     @Option(names = "--paper", paramLabel = "ID", descriptionKey = "run.paper")
     private @Nullable String paper;
 
+    @Option(names = "--print", descriptionKey = "run.print")
+    private boolean isPrinted;
+
     @Option(names = "--dry-run", descriptionKey = "run.dry-run")
     private boolean isDryRun;
 
@@ -89,7 +95,11 @@ final class RunCommand implements Callable<Integer> {
         LocalDate today = today(rules);
         try (Outbox place = Outbox.open(outbox, terminal::progress);
                 Ledger ledger = Ledger.open(outbox)) {
-            Workbench bench = new Workbench(place, ledger, rules, today);
+            HandOver handOver = new HandOver(ledger, outbox, Lp.OF_THE_SYSTEM);
+            AtThePrinter printer = new AtThePrinter(terminal);
+            handOver.leftovers(printer);
+            Optional<Printing> printing = Optional.of(new Printing(handOver, printer)).filter(any -> isPrinted);
+            Workbench bench = new Workbench(place, ledger, rules, today, printing);
             Workbench.Ended ended = bench.run(asked, List.of(), this::refusals, this::progress);
             Summary summary = Summary.of(ended.run());
             if (ended.run().orders().isNothingReadable()) {
@@ -98,13 +108,13 @@ final class RunCommand implements Callable<Integer> {
             }
             if (ended.folder().isEmpty()) {
                 terminal.answer(Words.say("cli.nothing-new", ended.run().held().size()));
-                return summary.exitCode();
+                return printer.exitCode(summary.exitCode());
             }
             if (terminal.isLive()) {
                 summary.heldLines().forEach(terminal::complain);
             }
             terminal.answer(summary.published(ended.folder().get()));
-            return summary.exitCode();
+            return printer.exitCode(summary.exitCode());
         }
     }
 

@@ -50,6 +50,9 @@ final class WatchCommand implements Callable<Integer> {
     @Option(names = "--poll", paramLabel = "TIME", descriptionKey = "watch.poll", converter = WaitText.class)
     private Duration poll = Duration.ofSeconds(5);
 
+    @Option(names = "--print", descriptionKey = "run.print")
+    private boolean isPrinted;
+
     private final Terminal terminal;
 
     WatchCommand(Terminal terminal) {
@@ -77,11 +80,13 @@ final class WatchCommand implements Callable<Integer> {
                 Optional.ofNullable(rulesFolder),
                 Optional.ofNullable(artwork),
                 Optional.ofNullable(paper),
+                isPrinted,
                 new Pace(poll, quiet, Optional.ofNullable(at)));
         Told told = new Told(
                 terminal::answer,
                 ended -> terminal.answer(
-                        Summary.of(ended.run()).published(ended.folder().orElseThrow())));
+                        Summary.of(ended.run()).published(ended.folder().orElseThrow())),
+                new AtThePrinter(terminal));
         return watch(new Watch(asked, InstantSource.system(), ZoneId.systemDefault(), told));
     }
 

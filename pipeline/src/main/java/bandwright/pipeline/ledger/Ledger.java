@@ -119,6 +119,7 @@ public final class Ledger implements Memory, AutoCloseable {
                     withdraw(run);
                 }
             }
+            handovers().forgetUnpublished();
             return database;
         });
     }
@@ -197,6 +198,16 @@ public final class Ledger implements Memory, AutoCloseable {
                         digest)
                 .stream()
                 .findFirst());
+    }
+
+    /** What was handed to the printer. */
+    public Handovers handovers() {
+        return new Handovers(this);
+    }
+
+    /** Whether anything was ever entered. */
+    boolean isBegun() {
+        return Files.exists(file);
     }
 
     /** How a run is entered while its folder gets its name. */
@@ -376,7 +387,7 @@ public final class Ledger implements Memory, AutoCloseable {
         return texts;
     }
 
-    private static int run(Connection database, String sql, String... values) throws SQLException {
+    static int run(Connection database, String sql, String... values) throws SQLException {
         try (PreparedStatement statement = database.prepareStatement(sql)) {
             for (int i = 0; i < values.length; i++) {
                 statement.setString(i + 1, values[i]);
@@ -387,11 +398,11 @@ public final class Ledger implements Memory, AutoCloseable {
 
     /** Something that is asked of the database. */
     @FunctionalInterface
-    private interface Question<T> {
+    interface Question<T> {
         T of(Connection database) throws SQLException;
     }
 
-    private <T> T asked(Question<T> question) {
+    <T> T asked(Question<T> question) {
         try {
             return question.of(connected());
         } catch (SQLException e) {
@@ -400,7 +411,7 @@ public final class Ledger implements Memory, AutoCloseable {
     }
 
     /** Changes the ledger by all that is done or by nothing: where the answer is no, or something fails. */
-    private void wholly(Transaction.Change change) {
+    void wholly(Transaction.Change change) {
         asked(database -> {
             Transaction.run(database, change);
             return database;

@@ -44,7 +44,12 @@ final class Schema {
             CREATE INDEX units_by_pressing
               ON units (blank, source, heated_c, heated_s, pressure, spoiled_why, run)""",
             """
-            CREATE TABLE contents (digest TEXT NOT NULL, run TEXT NOT NULL, PRIMARY KEY (digest, run))""");
+            CREATE TABLE contents (digest TEXT NOT NULL, run TEXT NOT NULL, PRIMARY KEY (digest, run))""",
+            // Which files of sheets were to go to the printer, and how far each came.
+            """
+            CREATE TABLE handovers (
+              run TEXT NOT NULL, file TEXT NOT NULL, queue TEXT NOT NULL, state TEXT NOT NULL, job TEXT NOT NULL,
+              PRIMARY KEY (run, file))""");
 
     private Schema() {}
 

@@ -10,10 +10,11 @@ import java.util.stream.Stream;
 /**
  * What a watcher is asked for.
  *
+ * @param isPrinted whether sheets are handed to a printer
  * @param artwork the folder that is named; empty = artwork in the inbox, or a dropped folder's own
  */
 public record Asked(
-        Path inbox, Path outbox, Optional<Path> rules, Optional<Path> artwork, Optional<String> paper, Pace pace) {
+        Path inbox, Path outbox, Optional<Path> rules, Optional<Path> artwork, Optional<String> paper, boolean isPrinted, Pace pace) {
     Path artworkFolder() {
         return artwork.orElseGet(() -> inbox.resolve("artwork"));
     }

@@ -8,6 +8,9 @@ import bandwright.pipeline.intake.InboxFile;
 import bandwright.pipeline.ledger.Ledger;
 import bandwright.pipeline.outbox.Outbox;
 import bandwright.pipeline.outbox.OutboxFault;
+import bandwright.pipeline.print.HandOver;
+import bandwright.pipeline.print.Lp;
+import bandwright.pipeline.print.Printing;
 import bandwright.rules.Rulebook;
 import bandwright.rules.words.Words;
 import java.io.IOException;
@@ -54,7 +57,11 @@ final class Taking {
         Optional<String> paper = asked.paperOf(rules);
         try (Outbox place = Outbox.open(asked.outbox(), told.line());
                 Ledger ledger = Ledger.open(asked.outbox())) {
-            Workbench bench = new Workbench(place, ledger, rules, today);
+            HandOver handOver = new HandOver(ledger, asked.outbox(), Lp.OF_THE_SYSTEM);
+            handOver.leftovers(told.printed());
+            Optional<Printing> printing =
+                    Optional.of(new Printing(handOver, told.printed())).filter(any -> asked.isPrinted());
+            Workbench bench = new Workbench(place, ledger, rules, today, printing);
             List<Drop> drops = new ArrayList<>();
             List<Placing> twins = new ArrayList<>();
             for (Sighting one : due) {

@@ -28,6 +28,7 @@ public final class SamplePaper {
     }
 
     public static Printer printer(String id, List<String> papers, MirrorBy mirror, double scaleX, double scaleY) {
-        return new Printer(id, papers, mirror, Optional.empty(), Optional.empty(), scaleX, scaleY, "");
+        return new Printer(
+                id, papers, Optional.empty(), mirror, Optional.empty(), Optional.empty(), scaleX, scaleY, "");
     }
 }

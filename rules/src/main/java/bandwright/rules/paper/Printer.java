@@ -8,6 +8,7 @@ import java.util.Optional;
  * A printer of printers.csv.
  *
  * @param papers ids of papers that it takes, in its order
+ * @param queue the system's queue that prints on it; empty = the system's default
  * @param profile how its colours are converted; empty where its driver does that
  * @param inkCost of a square metre of full ink; empty = not counted
  * @param scaleX measured / nominal across the page as fed
@@ -16,6 +17,7 @@ import java.util.Optional;
 public record Printer(
         String id,
         List<String> papers,
+        Optional<String> queue,
         MirrorBy mirror,
         Optional<PrinterProfile> profile,
         Optional<BigDecimal> inkCost,

@@ -42,12 +42,22 @@ public record Printers(List<Printer> list) {
         return new Printer(
                 id,
                 row.cell("papers").needed().list(),
+                queue(row),
                 row.cell("mirror").needed().word(MirrorBy.values()).orElse(MirrorBy.FILE),
                 colour == ColourBy.PROFILE ? profile(row, folder.find(isOwn, profile)) : Optional.empty(),
                 row.cell("ink_cost").cost(),
                 scale(row, "scale_x"),
                 scale(row, "scale_y"),
                 row.text("note"));
+    }
+
+    /** A name as systems allow it for a queue; one with a hyphen in front would be read as an option. */
+    private static Optional<String> queue(Row row) {
+        String queue = row.text("queue");
+        if (queue.startsWith("-") || queue.codePoints().anyMatch(c -> Character.isISOControl(c) || c == ' ')) {
+            row.fault("queue", "queue", Quoted.text(queue));
+        }
+        return queue.isEmpty() ? Optional.empty() : Optional.of(queue);
     }
 
     private static Optional<PrinterProfile> profile(Row row, Optional<Path> file) {

@@ -102,6 +102,7 @@ public enum TableKind {
             false,
             "id",
             "papers",
+            "queue",
             "mirror",
             "colour",
             "icc_profile",

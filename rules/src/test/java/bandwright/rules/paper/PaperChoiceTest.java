@@ -128,7 +128,7 @@ class PaperChoiceTest {
     }
 
     private static Printer printer(String id, List<String> papers) {
-        return new Printer(id, papers, MirrorBy.FILE, Optional.empty(), Optional.empty(), 1, 1, "");
+        return new Printer(id, papers, Optional.empty(), MirrorBy.FILE, Optional.empty(), Optional.empty(), 1, 1, "");
     }
 
     private static Rulebook rules(List<String> papers, String printer) {

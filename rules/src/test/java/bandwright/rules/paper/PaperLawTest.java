@@ -114,6 +114,7 @@ class PaperLawTest {
     }
 
     private static Printer printer() {
-        return new Printer("desk", List.of("pad"), MirrorBy.FILE, Optional.empty(), Optional.empty(), 1, 1, "");
+        return new Printer(
+                "desk", List.of("pad"), Optional.empty(), MirrorBy.FILE, Optional.empty(), Optional.empty(), 1, 1, "");
     }
 }

@@ -24,7 +24,16 @@ class PaperRoomTest {
             "");
 
     private static Printer printer(MirrorBy mirror, double scaleX, double scaleY) {
-        return new Printer("desk", List.of("sample"), mirror, Optional.empty(), Optional.empty(), scaleX, scaleY, "");
+        return new Printer(
+                "desk",
+                List.of("sample"),
+                Optional.empty(),
+                mirror,
+                Optional.empty(),
+                Optional.empty(),
+                scaleX,
+                scaleY,
+                "");
     }
 
     private static Box edges(double left, double bottom, double right, double top) {

@@ -50,8 +50,16 @@ class RollTest {
                 Length.mm(8),
                 Optional.of(new BigDecimal("1.90")),
                 "");
-        Printer printer =
-                new Printer("wide", List.of("roll"), MirrorBy.DRIVER, Optional.empty(), Optional.empty(), 1, scale, "");
+        Printer printer = new Printer(
+                "wide",
+                List.of("roll"),
+                Optional.empty(),
+                MirrorBy.DRIVER,
+                Optional.empty(),
+                Optional.empty(),
+                1,
+                scale,
+                "");
         return PaperRoom.of(roll, printer);
     }
 }

@@ -62,6 +62,7 @@ final class SetupSheet {
                 new Printer(
                         own.id(),
                         own.papers(),
+                        own.queue(),
                         MirrorBy.FILE,
                         own.profile(),
                         own.inkCost(),

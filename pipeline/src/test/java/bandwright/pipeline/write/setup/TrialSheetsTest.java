@@ -55,7 +55,16 @@ final class TrialSheetsTest {
         Printer own = rules.printers().find("desk").orElseThrow();
         return PaperRoom.of(
                 rules.papers().find("letter").orElseThrow(),
-                new Printer(own.id(), own.papers(), mirror, own.profile(), own.inkCost(), scaleX, scaleY, own.note()));
+                new Printer(
+                        own.id(),
+                        own.papers(),
+                        own.queue(),
+                        mirror,
+                        own.profile(),
+                        own.inkCost(),
+                        scaleX,
+                        scaleY,
+                        own.note()));
     }
 
     /** The first sheet of three tries. */
