@@ -346,6 +346,25 @@ class RulebookTest {
     }
 
     @Test
+    void aQueueHasANameAsSystemsAllowIt() throws Exception {
+        own().with(
+                        "printers.csv",
+                        "id,papers,queue,mirror",
+                        "a,a4,harbour_2,file",
+                        "b,a4,,file",
+                        "c,a4,tide@printserver,file")
+                .with("shop.csv", "");
+        assertThat(own().read().printers().list())
+                .extracting(printer -> printer.queue().orElse("the default"))
+                .containsExactly("harbour_2", "the default", "tide@printserver");
+
+        own().with("printers.csv", "id,papers,queue,mirror", "a,a4,-o raw,file", "b,a4,by the door,file");
+        assertThat(own().faultLines())
+                .hasSize(2)
+                .allMatch(line -> line.contains("queue") && line.contains("lpstat -e"));
+    }
+
+    @Test
     void aCautionAppliesToWordsThatExist() throws Exception {
         own().with(
                         "cautions.csv",
