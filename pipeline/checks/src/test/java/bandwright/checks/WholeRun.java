@@ -25,9 +25,16 @@ public final class WholeRun {
     /** The same, not waited for. */
     public static Process start(List<String> javaOptions, Map<String, String> environment, String... words)
             throws IOException {
+        return start(javaOptions, environment, ProcessBuilder.Redirect.DISCARD, words);
+    }
+
+    /** The same, with all that it says going there. */
+    static Process start(
+            List<String> javaOptions, Map<String, String> environment, ProcessBuilder.Redirect said, String... words)
+            throws IOException {
         ProcessBuilder builder = new ProcessBuilder(command(javaOptions, words));
         builder.environment().putAll(environment);
-        builder.redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD);
+        builder.redirectErrorStream(true).redirectOutput(said);
         return builder.start();
     }
 

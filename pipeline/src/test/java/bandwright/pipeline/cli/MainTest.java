@@ -160,7 +160,11 @@ final class MainTest {
     void helpIsThereForEveryCommand() {
         assertThat(run("--help")).isZero();
         assertThat(run("run", "--help")).isZero();
-        assertThat(out.toString()).contains("INBOX").contains("--dry-run").contains("--paper");
+        assertThat(out.toString())
+                .contains("INBOX")
+                .contains("--dry-run")
+                .contains("--paper")
+                .contains("--print");
     }
 
     @Test

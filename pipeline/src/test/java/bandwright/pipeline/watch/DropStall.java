@@ -32,10 +32,11 @@ final class DropStall implements AutoCloseable {
 
     private Watch watch(Optional<LocalTime> at, Optional<Path> artwork) {
         Pace pace = new Pace(Duration.ofSeconds(5), Duration.ofSeconds(10), at);
-        Asked asked = new Asked(inbox, outbox, Optional.of(tables), artwork, Optional.empty(), pace);
+        Asked asked = new Asked(inbox, outbox, Optional.of(tables), artwork, Optional.empty(), false, pace);
         Told told = new Told(
                 said::add,
-                ended -> said.add("run " + ended.folder().orElseThrow().getFileName()));
+                ended -> said.add("run " + ended.folder().orElseThrow().getFileName()),
+                handed -> said.add(handed.line()));
         return new Watch(asked, () -> now, ZoneId.of("UTC"), told);
     }
 

@@ -258,6 +258,7 @@ final class WatchTest {
                 Optional.of(inbox.resolve("tables")),
                 Optional.empty(),
                 Optional.empty(),
+                false,
                 new Pace(Duration.ofSeconds(5), Duration.ZERO, Optional.empty()));
         assertThat(new Glance(inbox, asked.reserved())
                         .look(Map.of(), Instant.EPOCH)
