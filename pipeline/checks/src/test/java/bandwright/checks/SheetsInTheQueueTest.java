@@ -100,12 +100,12 @@ final class SheetsInTheQueueTest {
         Files.writeString(
                 rules.resolve("printers.csv"),
                 "id,papers,queue,mirror\ndesk,letter,harbour,file\nwide,legal|pad,pier,file\n");
-        Files.writeString(
-                rules.resolve("papers.csv"),
-                "id,name,width,height,margin_top,margin_right,margin_bottom,margin_left\n"
-                        + "letter,Letter,8.5 in,11 in,1/4 in,1/4 in,1/4 in,1/4 in\n"
-                        + "legal,Legal,8.5 in,14 in,1/4 in,1/4 in,1/4 in,1/4 in\n"
-                        + "pad,Pad,160 mm,300 mm,1/4 in,1/4 in,1/4 in,1/4 in\n");
+        Files.writeString(rules.resolve("papers.csv"), """
+                id,name,width,height,margin_top,margin_right,margin_bottom,margin_left
+                letter,Letter,8.5 in,11 in,1/4 in,1/4 in,1/4 in,1/4 in
+                legal,Legal,8.5 in,14 in,1/4 in,1/4 in,1/4 in,1/4 in
+                pad,Pad,160 mm,300 mm,1/4 in,1/4 in,1/4 in,1/4 in
+                """);
         Files.writeString(
                 folder.resolve("orders.csv"), "Order,SKU,Design,Qty\nQ1,MUG-11-W,tern,3\nQ2,COAST-S,lamp,2\n");
     }
