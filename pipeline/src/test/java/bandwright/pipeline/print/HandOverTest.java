@@ -218,7 +218,7 @@ final class HandOverTest {
     }
 
     private void publish(Run run) {
-        RunRecord record = ledger.entering(new RunEntry(run.id(), List.of(), List.of()));
+        RunRecord record = ledger.entering(new RunEntry(run.id(), List.of(), List.of(), List.of()));
         record.begin();
         record.keep();
     }
