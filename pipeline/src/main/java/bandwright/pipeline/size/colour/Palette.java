@@ -15,9 +15,9 @@ import java.util.List;
  */
 record Palette(List<Tint> inked, double bareMm2) {
     /** A colour as printed on white. */
-    record Tint(Rgb colour, Lab onWhite, double mm2) {
-        Tint(Rgb colour, double mm2) {
-            this(colour, Lab.of(colour), mm2);
+    record Tint(Rgb colour, double mm2) {
+        Lab onWhite() {
+            return Lab.of(colour); // not kept: few are asked
         }
     }
 

@@ -6,10 +6,8 @@ import bandwright.rules.units.Length;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.PathIterator;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -267,8 +265,8 @@ public final class Canvas {
     }
 
     private void write(PDStream stream) {
-        try (OutputStream bytes = stream.createOutputStream(COSName.FLATE_DECODE)) {
-            bytes.write(out.toString().getBytes(StandardCharsets.US_ASCII));
+        try {
+            Operators.store(out.toString(), stream.getCOSObject());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -147,14 +147,15 @@ final class ProofPicture {
         Optional<Body> body = Body.of(blank, unit.band());
         if (body.isPresent()) {
             double perMm = Math.min(
-                    pixels(VIEW_HEIGHT - 16) / CupView.height(body.get()),
-                    pixels(CELL_WIDTH * 0.56) / CupView.width(body.get()));
-            CupView cup = cup(unit, base, body.get(), perMm);
-            double y = top + (pixels(VIEW_HEIGHT) - CupView.height(body.get()) * perMm) / 2;
+                    pixels(VIEW_HEIGHT - 16) / CupWall.height(body.get()),
+                    pixels(CELL_WIDTH * 0.56) / CupWall.width(body.get()));
+            double y = top + (pixels(VIEW_HEIGHT) - CupWall.height(body.get()) * perMm) / 2;
+            double rim = y + CupWall.rimBelowTop(body.get()) * perMm;
+            CupView cup = cup(unit, base, body.get(), rim, perMm);
             int cell = 0;
             for (Body.From from : Body.From.values()) {
-                double middle = left + pixels(CELL_WIDTH * (cell + 0.5));
-                cup.draw(image, middle, y, perMm, from);
+                int middle = left + pixels(CELL_WIDTH * (cell + 0.5));
+                cup.draw(image, middle, rim, perMm, from);
                 label(g, label(from, blank, base), middle, top);
                 cell++;
             }
@@ -173,7 +174,7 @@ final class ProofPicture {
         }
     }
 
-    private CupView cup(Unit unit, SeenBase base, Body body, double perMm) {
+    private CupView cup(Unit unit, SeenBase base, Body body, double rim, double perMm) {
         Blank blank = unit.matched().blank();
         // A drink stands in the cup, not in its handle.
         Rgb bare = base.when() == SeenBase.When.FILLED ? blank.baseColour() : base.colour();
@@ -181,6 +182,7 @@ final class ProofPicture {
                 blank.hasHandle() ? Optional.of(blank.handleColour().orElse(bare)) : Optional.empty();
         return new CupView(
                 body,
+                new CupWall(body, rim, perMm),
                 picture(unit, base, perMm),
                 base.colour(),
                 handle,
