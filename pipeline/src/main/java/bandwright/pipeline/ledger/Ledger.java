@@ -8,7 +8,6 @@ import bandwright.pipeline.past.OrderKey;
 import bandwright.pipeline.past.Past;
 import bandwright.pipeline.past.PastHold;
 import bandwright.pipeline.past.PastPiece;
-import bandwright.pipeline.past.Signature;
 import bandwright.pipeline.rows.PlainName;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -137,11 +136,11 @@ public final class Ledger implements Memory, AutoCloseable {
             Map<OrderKey, List<PastHold>> holds = new HashMap<>();
             Set<String> ids = new HashSet<>();
             for (String number : numbers) {
-                for (PastPiece piece : pieces(database, number)) {
+                for (PastPiece piece : PastQuery.pieces(database, number)) {
                     pieces.computeIfAbsent(piece.order(), key -> new ArrayList<>())
                             .add(piece);
                 }
-                for (PastHold hold : holds(database, number)) {
+                for (PastHold hold : PastQuery.holds(database, number)) {
                     holds.computeIfAbsent(hold.order(), key -> new ArrayList<>())
                             .add(hold);
                 }
@@ -184,7 +183,7 @@ public final class Ledger implements Memory, AutoCloseable {
 
     /** Every piece of orders of that number, in the order in which they were made. */
     public List<PastPiece> list(String order) {
-        return Files.exists(file) ? asked(database -> pieces(database, order)) : List.of();
+        return Files.exists(file) ? asked(database -> PastQuery.pieces(database, order)) : List.of();
     }
 
     /** The newest run that was made from a file of that content. */
@@ -312,66 +311,6 @@ public final class Ledger implements Memory, AutoCloseable {
             run(database, spoiled, order);
             return run(database, "UPDATE units SET what = '' WHERE order_no = ? AND what <> ''", order);
         });
-    }
-
-    private static List<PastPiece> pieces(Connection database, String order) throws SQLException {
-        String sql =
-                "SELECT id, run, site, order_no, line, piece, signature, blank, what, sheet, load, content, source,"
-                        + " heated_c, heated_s, pressure, remake_of, spoiled_on, spoiled_why FROM units WHERE order_no = ? ORDER BY rowid";
-        List<PastPiece> pieces = new ArrayList<>();
-        try (PreparedStatement query = database.prepareStatement(sql)) {
-            query.setString(1, order);
-            try (ResultSet row = query.executeQuery()) {
-                while (row.next()) {
-                    pieces.add(piece(row));
-                }
-            }
-        }
-        return pieces;
-    }
-
-    private static PastPiece piece(ResultSet row) throws SQLException {
-        Optional<PastPiece.Spoiled> spoiled = row.getString("spoiled_on") == null
-                ? Optional.empty()
-                : Optional.of(new PastPiece.Spoiled(
-                        LocalDate.parse(row.getString("spoiled_on")), row.getString("spoiled_why")));
-        return new PastPiece(
-                row.getString("id"),
-                row.getString("run"),
-                new OrderKey(row.getString("site"), row.getString("order_no")),
-                row.getString("line"),
-                row.getInt("piece"),
-                new Signature(row.getString("signature")),
-                row.getString("blank"),
-                row.getString("what"),
-                row.getString("sheet"),
-                row.getInt("load"),
-                row.getString("content"),
-                row.getString("source"),
-                ExperienceQuery.heating(row),
-                Optional.ofNullable(row.getString("remake_of")),
-                spoiled);
-    }
-
-    private static List<PastHold> holds(Connection database, String order) throws SQLException {
-        String sql =
-                "SELECT site, order_no, line, origin, content, code, made FROM holds WHERE order_no = ? ORDER BY rowid";
-        List<PastHold> holds = new ArrayList<>();
-        try (PreparedStatement query = database.prepareStatement(sql)) {
-            query.setString(1, order);
-            try (ResultSet row = query.executeQuery()) {
-                while (row.next()) {
-                    holds.add(new PastHold(
-                            new OrderKey(row.getString(1), row.getString(2)),
-                            row.getString(3),
-                            row.getString(4),
-                            row.getString(5),
-                            row.getString(6),
-                            row.getInt(7)));
-                }
-            }
-        }
-        return holds;
     }
 
     private static List<String> texts(Connection database, String sql, String about) throws SQLException {

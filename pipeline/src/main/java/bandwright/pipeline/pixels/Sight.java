@@ -46,6 +46,16 @@ public final class Sight {
         return argb[y * width + x];
     }
 
+    /** Whether nothing shows through. */
+    public boolean isOpaque() {
+        for (int pixel : argb) {
+            if (pixel >>> 24 != 255) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** All pixels, row by row from the top; a copy. */
     public int[] argb() {
         return argb.clone();

@@ -1,27 +1,46 @@
 package bandwright.pipeline.pixels;
 
 import bandwright.pipeline.artwork.ArtworkFile;
-import java.io.IOException;
-import java.lang.ref.SoftReference;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Collection;
+import java.util.Deque;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.FutureTask;
 
-/** The views of a run's pictures, each read once while memory is plenty. */
+/**
+ * The views of a run's pictures, each read once while memory is plenty. Those that are judged by are kept for every stage, of
+ * the finer ones, to draw by, only the last.
+ */
 public final class Sights {
     /** Enough to judge colours by, few enough to keep two hundred of them. [J] */
     private static final int MOST_PIXELS = 160_000;
 
-    private final Map<Step, SoftReference<Optional<Sight>>> seen = new ConcurrentHashMap<>();
+    /** Of the finer views that are kept, together: a dozen for proofs, 16 MB. */
+    private static final long FINER_PIXELS = 4_000_000;
+
+    private final Map<Step, View> views = new ConcurrentHashMap<>();
+    private final Deque<View> finer = new ArrayDeque<>();
 
     /** So many pixels of a file each way become one. */
     private record Step(Path file, int step) {}
 
+    /** Begins to look at pictures beside the caller, at the last one first, as whoever asks begins with the first. */
+    public void begin(Collection<ArtworkFile> artworks) {
+        Deque<ArtworkFile> backwards = new ArrayDeque<>();
+        artworks.forEach(backwards::push);
+        // The task keeps what is thrown to itself: whoever asks for that picture meets it again.
+        Thread beside = new Thread(new FutureTask<>(() -> backwards.forEach(this::of), true), "views");
+        beside.setDaemon(true); // a run that fails waits for no picture
+        beside.start();
+    }
+
     /** A picture's view of some 160,000 pixels at most; empty if it can't be decoded. */
     public Optional<Sight> of(ArtworkFile artwork) {
-        return of(artwork, step(artwork));
+        return view(artwork, step(artwork)).sight();
     }
 
     /** A view with at least so many pixels across and up, as far as the picture has them. */
@@ -29,7 +48,12 @@ public final class Sights {
         double spare = Math.min(artwork.shownWidth() / across, artwork.shownHeight() / up);
         int most = Math.min(artwork.pixelWidth(), artwork.pixelHeight());
         int step = (int) Math.max(1, Math.min(most, Math.floor(spare)));
-        return of(artwork, Math.min(step, step(artwork)));
+        if (step >= step(artwork)) {
+            return of(artwork);
+        }
+        View view = view(artwork, step);
+        keep(view);
+        return view.sight();
     }
 
     /**
@@ -43,28 +67,22 @@ public final class Sights {
                 && !Decoding.isUnpacked(artwork, step(artwork));
     }
 
-    private Optional<Sight> of(ArtworkFile artwork, int step) {
-        Step key = new Step(artwork.path(), step);
-        SoftReference<Optional<Sight>> known = seen.get(key);
-        Optional<Sight> sight = known == null ? null : known.get();
-        if (sight == null) {
-            sight = read(artwork, step);
-            seen.put(key, new SoftReference<>(sight));
+    private View view(ArtworkFile artwork, int step) {
+        return views.computeIfAbsent(new Step(artwork.path(), step), any -> new View(artwork, step));
+    }
+
+    /** Lets those finer views go that were asked for longest ago. */
+    private synchronized void keep(View view) {
+        finer.remove(view);
+        finer.addLast(view);
+        while (finer.size() > 1 && finer.stream().mapToLong(View::pixels).sum() > FINER_PIXELS) {
+            finer.removeFirst().forget();
         }
-        return sight;
     }
 
     private static int step(ArtworkFile artwork) {
         double pixels = (double) artwork.pixelWidth() * artwork.pixelHeight();
         int most = Math.min(artwork.pixelWidth(), artwork.pixelHeight());
         return Math.max(1, Math.min(most, (int) Math.ceil(Math.sqrt(pixels / MOST_PIXELS))));
-    }
-
-    private static Optional<Sight> read(ArtworkFile artwork, int step) {
-        try {
-            return Optional.of(Sight.read(artwork, step));
-        } catch (IOException e) {
-            return Optional.empty();
-        }
     }
 }

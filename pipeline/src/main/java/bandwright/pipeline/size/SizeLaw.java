@@ -3,6 +3,7 @@ package bandwright.pipeline.size;
 import bandwright.pipeline.artwork.ArtworkFile;
 import bandwright.pipeline.held.Outcome;
 import bandwright.pipeline.match.MatchedLine;
+import bandwright.pipeline.owed.OwedLine;
 import bandwright.pipeline.pixels.Sights;
 import bandwright.pipeline.size.PrintedPicture.PlacedPicture;
 import bandwright.rules.Rulebook;
@@ -49,6 +50,15 @@ final class SizeLaw {
         this.papers = PaperChoice.of(rules, paper);
         this.type = new TextLaw(rules);
         this.colours = new ColourLaw(rules.shop(), sights);
+    }
+
+    /** Begins to look at those pictures that will be looked at whatever comes, beside what else is to do. */
+    void begin(List<OwedLine> lines) {
+        sights.begin(lines.stream()
+                .flatMap(line -> line.matched().artworks().stream())
+                .filter(SizeLaw::changesColours)
+                .distinct()
+                .toList());
     }
 
     /** @param texts of one piece, by field */
@@ -164,20 +174,22 @@ final class SizeLaw {
         return List.copyOf(notes);
     }
 
-    /** Only kinds that change colours when they are saved: in the others somebody chose nearly white. */
     private Optional<Note> tint(PlacedPicture placed) {
-        boolean changesColours =
-                switch (placed.artwork().kind()) {
-                    case JPEG, WEBP -> true;
-                    case PNG, TIFF, GIF, SVG, PDF -> false;
-                };
-        if (!changesColours) {
+        if (!changesColours(placed.artwork())) {
             return Optional.empty();
         }
         Box place = placed.fit().place();
         return sights.of(placed.artwork())
                 .flatMap(sight -> Tint.of(sight, place, place.shared(placed.box())))
                 .map(Tint::note);
+    }
+
+    /** When it is saved; of the other kinds somebody chose what is nearly white. */
+    private static boolean changesColours(ArtworkFile artwork) {
+        return switch (artwork.kind()) {
+            case JPEG, WEBP -> true;
+            case PNG, TIFF, GIF, SVG, PDF -> false;
+        };
     }
 
     private String limited(BandLimit limit, MatchedLine line) {

@@ -63,6 +63,7 @@ public final class Sizing {
     public static Split<Unit> each(
             List<OwedLine> lines, Rulebook rules, Sights sights, Optional<String> paper, Set<String> takenIds) {
         Sizing sizing = new Sizing(new SizeLaw(rules, sights, paper), new UnitIds(takenIds));
+        sizing.law.begin(lines);
         List<Unit> made = new ArrayList<>();
         List<HeldRow> held = new ArrayList<>();
         for (List<OwedLine> row : byRow(lines)) {

@@ -130,6 +130,10 @@ final class Canvas {
 
     /** The mean of a block of pixels, each channel rounded to the nearest. */
     private static int average(int[] pixels, int rowLength, Range columns, Range rows) {
+        long count = (long) columns.count() * rows.count();
+        if (count == 1) {
+            return pixels[rows.first() * rowLength + columns.first()];
+        }
         long alpha = 0;
         long red = 0;
         long green = 0;
@@ -143,7 +147,6 @@ final class Canvas {
                 blue += pixel & 255;
             }
         }
-        long count = (long) columns.count() * rows.count();
         long half = count / 2;
         long mean = ((alpha + half) / count) << 24;
         mean |= ((red + half) / count) << 16;

@@ -29,6 +29,9 @@ record SmallPicture(BufferedImage pixels) {
     private static SmallPicture of(Sight sight) {
         BufferedImage plain = new BufferedImage(sight.width(), sight.height(), BufferedImage.TYPE_INT_ARGB);
         plain.getRaster().setDataElements(0, 0, sight.width(), sight.height(), sight.argb());
+        if (sight.isOpaque()) {
+            return new SmallPicture(plain); // multiplied by one
+        }
         BufferedImage multiplied = new BufferedImage(sight.width(), sight.height(), BufferedImage.TYPE_INT_ARGB_PRE);
         Graphics2D graphics = multiplied.createGraphics();
         graphics.drawImage(plain, 0, 0, null);
