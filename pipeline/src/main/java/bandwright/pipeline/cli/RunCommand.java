@@ -98,7 +98,8 @@ final class RunCommand implements Callable<Integer> {
             HandOver handOver = new HandOver(ledger, outbox, Lp.OF_THE_SYSTEM);
             AtThePrinter printer = new AtThePrinter(terminal);
             handOver.leftovers(printer);
-            Optional<Printing> printing = Optional.of(new Printing(handOver, printer)).filter(any -> isPrinted);
+            Optional<Printing> printing =
+                    Optional.of(new Printing(handOver, printer)).filter(any -> isPrinted);
             Workbench bench = new Workbench(place, ledger, rules, today, printing);
             Workbench.Ended ended = bench.run(asked, List.of(), this::refusals, this::progress);
             Summary summary = Summary.of(ended.run());

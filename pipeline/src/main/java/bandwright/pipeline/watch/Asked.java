@@ -14,7 +14,13 @@ import java.util.stream.Stream;
  * @param artwork the folder that is named; empty = artwork in the inbox, or a dropped folder's own
  */
 public record Asked(
-        Path inbox, Path outbox, Optional<Path> rules, Optional<Path> artwork, Optional<String> paper, boolean isPrinted, Pace pace) {
+        Path inbox,
+        Path outbox,
+        Optional<Path> rules,
+        Optional<Path> artwork,
+        Optional<String> paper,
+        boolean isPrinted,
+        Pace pace) {
     Path artworkFolder() {
         return artwork.orElseGet(() -> inbox.resolve("artwork"));
     }
