@@ -24,8 +24,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 
 /** Nothing that the program can say or read is missing from the pages made from it. */
 final class EveryCodeTest {
@@ -101,15 +99,6 @@ final class EveryCodeTest {
         RulebookFaults faults = org.assertj.core.api.Assertions.catchThrowableOfType(
                 RulebookFaults.class, () -> Rulebook.read(Optional.of(folder)));
         assertThat(faults.faults().get(0).cure()).contains(String.join(", ", ShopValues.keys()) + ".");
-    }
-
-    @ParameterizedTest
-    @EnumSource
-    void whatIsSaidToBeUnusedIsUnused(Unused one) {
-        assertThat(MAIN.get(one.owner).getMethod(one.accessor).getAccessesToSelf().stream()
-                        .map(access -> access.getOriginOwner().getName())
-                        .filter(user -> !user.equals(one.owner.getName())))
-                .isEmpty();
     }
 
     private static List<Reason> all() {

@@ -94,7 +94,7 @@ final class RulebookPage {
         String key = "column." + table + "." + column;
         String sentence = say(key, fields());
         Word[] words = WORDS.get(table + "." + column);
-        return sentence + (words == null ? "" : words(words)) + (Unused.has(key) ? " " + say("unused") : "");
+        return sentence + (words == null ? "" : words(words));
     }
 
     private static String words(Word[] words) {

@@ -59,8 +59,7 @@ record ShopValues(Shop builtIn) {
         List<List<String>> rows = new ArrayList<>();
         for (RecordComponent component : Shop.class.getRecordComponents()) {
             String key = key(component);
-            String unused = Unused.has("key." + key) ? " " + say("unused") : "";
-            rows.add(List.of("`" + key + "`", value(key, component), say("key." + key) + unused));
+            rows.add(List.of("`" + key + "`", value(key, component), say("key." + key)));
         }
         return rows;
     }
@@ -93,9 +92,12 @@ record ShopValues(Shop builtIn) {
             return unit.word();
         }
         if (value instanceof Optional<?> zone) {
-            return zone.isEmpty() ? say("value.computer") : zone.get().toString();
+            boolean isComputers = zone.isEmpty() && key.equals("time_zone");
+            return isComputers
+                    ? say("value.computer")
+                    : zone.map(Object::toString).orElse(say("value.none"));
         }
-        return value.toString().isEmpty() ? say("value.none") : value.toString();
+        return value.toString().isEmpty() || value.equals(List.of()) ? say("value.none") : value.toString();
     }
 
     private static String plain(double number) {
