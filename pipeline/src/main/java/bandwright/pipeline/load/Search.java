@@ -23,6 +23,9 @@ final class Search {
     /** So many changes at once lead away from a day that can't be bettered by one. */
     private static final int MOST_SHAKES = 8;
 
+    /** So many of the first loads are tried a little later. */
+    private static final int MOST_HELD_BACK = 4;
+
     /** A day's plan, and how it was come by. */
     record Found(List<Slot> slots, Merit merit) {}
 
@@ -83,7 +86,20 @@ final class Search {
                 best = better(best, day(dispatch, fewer));
             }
         }
-        return loads < 2 ? best.found : improved(best, placings / loads);
+        return loads < 2 ? best.found : improved(heldBack(best), placings / loads);
+    }
+
+    /** A machine that begins a little later may stay out of the others' way all day. */
+    private Day heldBack(Day start) {
+        Day best = start;
+        for (int i = 0; i < Math.min(loads, MOST_HELD_BACK); i++) {
+            for (int passed = 1; passed <= MOST_PASSED; passed++) {
+                int[] order = start.order.clone();
+                order[i] = order[i] % chains + chains * passed;
+                best = better(best, day(order, start.machines));
+            }
+        }
+        return best;
     }
 
     private Found improved(Day start, int days) {

@@ -223,14 +223,30 @@ final class Timetable {
                 : Math.max(lastStart[chain], ends[chain][link.waitsFor()] + link.look());
     }
 
-    /** The first start after that one with which hands begin when others end, or end when others begin. */
+    /**
+     * The first start after that one with which hands begin when others end, or end when others begin; or begin when a
+     * machine that goes on at once with the same would be loaded again.
+     */
     private long aligned(int chain, long start) {
         long next = NEVER;
         for (Span span : work.chains().get(chain).hands()) {
             next = Math.min(next, straight(start, span.from()));
             next = Math.min(next, straight(start, span.to()));
+            for (int bank = 0; bank < switchedOn.length; bank++) {
+                for (int on = 0; on < switchedOn[bank]; on++) {
+                    long begins = loadedAgain(firstMachine[bank] + on) - span.from();
+                    next = begins > start ? Math.min(next, begins) : next;
+                }
+            }
         }
         return next == NEVER ? start : next;
+    }
+
+    /** When a machine's next load would be in if it were like its last one and came at once. */
+    private long loadedAgain(int machine) {
+        List<Span> hands = work.chains().get(lastChain[machine]).hands();
+        boolean beginsWithHands = !hands.isEmpty() && hands.get(0).from() == 0;
+        return ready[machine] + (beginsWithHands ? hands.get(0).to() : 0);
     }
 
     private long straight(long start, long offset) {
