@@ -31,5 +31,5 @@ if errorlevel 1 (
 popd
 
 :run
-"%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmn24m -Dfile.encoding=UTF-8 -Djava.awt.headless=true %BANDWRIGHT_JAVA_OPTS% -cp "%JAR%" bandwright.pipeline.cli.Main %*
+"%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmn48m -Xms192m -Dfile.encoding=UTF-8 -Djava.awt.headless=true %BANDWRIGHT_JAVA_OPTS% -cp "%JAR%" bandwright.pipeline.cli.Main %*
 exit /b %ERRORLEVEL%

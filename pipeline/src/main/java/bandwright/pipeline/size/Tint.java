@@ -57,8 +57,11 @@ record Tint(double share, int level) {
 
     /** The lightest channel of a pixel that is nearly but not quite white; 0 of any other. */
     private static int level(int argb) {
-        int red = argb >> 16 & 255;
         int green = argb >> 8 & 255;
+        if (green < NEARLY_WHITE) {
+            return 0; // most pixels: no more is asked of them
+        }
+        int red = argb >> 16 & 255;
         int blue = argb & 255;
         int least = Math.min(red, Math.min(green, blue));
         int most = Math.max(red, Math.max(green, blue));

@@ -37,10 +37,9 @@ record Palette(List<Tint> inked, double bareMm2) {
         private final List<Tint> inked = new ArrayList<>();
         private double bareMm2;
 
-        private final int[] counts = new int[1 << (3 * BITS)];
-        private final int[] reds = new int[counts.length];
-        private final int[] greens = new int[counts.length];
-        private final int[] blues = new int[counts.length];
+        /** Of each colour how many pixels, and the sums of their reds, greens and blues: side by side, as they are needed. */
+        private final int[] sums = new int[4 << (3 * BITS)];
+
         private int white;
 
         void add(Rgb colour, double mm2) {
@@ -53,10 +52,7 @@ record Palette(List<Tint> inked, double bareMm2) {
 
         /** Of one picture, all of whose pixels are equally large. */
         void begin() {
-            Arrays.fill(counts, 0);
-            Arrays.fill(reds, 0);
-            Arrays.fill(greens, 0);
-            Arrays.fill(blues, 0);
+            Arrays.fill(sums, 0);
             white = 0;
         }
 
@@ -69,19 +65,21 @@ record Palette(List<Tint> inked, double bareMm2) {
             int green = rgb >> 8 & 255;
             int blue = rgb & 255;
             int like = ((red >> (8 - BITS)) << (2 * BITS)) | ((green >> (8 - BITS)) << BITS) | (blue >> (8 - BITS));
-            counts[like]++;
-            reds[like] += red;
-            greens[like] += green;
-            blues[like] += blue;
+            int at = 4 * like;
+            sums[at]++;
+            sums[at + 1] += red;
+            sums[at + 2] += green;
+            sums[at + 3] += blue;
         }
 
         void end(double pixelMm2) {
             bareMm2 += white * pixelMm2;
-            for (int like = 0; like < counts.length; like++) {
-                int count = counts[like];
+            for (int at = 0; at < sums.length; at += 4) {
+                int count = sums[at];
                 if (count > 0) {
-                    Rgb mean = new Rgb(mean(reds[like], count), mean(greens[like], count), mean(blues[like], count));
-                    add(mean, count * pixelMm2);
+                    add(
+                            new Rgb(mean(sums[at + 1], count), mean(sums[at + 2], count), mean(sums[at + 3], count)),
+                            count * pixelMm2);
                 }
             }
         }
