@@ -13,7 +13,7 @@ final class StatusPage {
     /** The browser reads it again so often, in seconds. */
     private static final int REFRESH = 15;
 
-    private static final int SHOWN = 50;
+    static final int SHOWN = 50;
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
     private final Status status;
@@ -85,7 +85,10 @@ final class StatusPage {
         section(html, "status.person");
         List<PastRuns.One> held =
                 runs.runs().stream().filter(run -> run.held() > 0).toList();
-        if (status.stop().isEmpty() && status.unplaced().isEmpty() && held.isEmpty() && leftovers.count() == 0) {
+        boolean isAllWell = status.stop().isEmpty()
+                && status.unplaced().isEmpty()
+                && status.printer().isEmpty();
+        if (isAllWell && held.isEmpty() && leftovers.count() == 0) {
             html.line("p", Words.say("status.person-none")).close("section");
             return;
         }
@@ -93,6 +96,12 @@ final class StatusPage {
         status.stop().ifPresent(stop -> stop(html, stop));
         for (Unplaced one : status.unplaced().stream().limit(SHOWN).toList()) {
             row(html, Glance.name(one.placing().path()), Words.say("status.unplaced"), one.why());
+        }
+        for (String line : status.printer()) {
+            html.open("li")
+                    .line("h3", Words.say("status.printer"))
+                    .line("p", line)
+                    .close("li");
         }
         for (PastRuns.One run : held) {
             held(html, run);

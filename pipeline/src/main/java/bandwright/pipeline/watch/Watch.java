@@ -2,6 +2,7 @@ package bandwright.pipeline.watch;
 
 import bandwright.pipeline.ledger.Ledger;
 import bandwright.pipeline.outbox.OutboxFault;
+import bandwright.pipeline.print.Handed;
 import bandwright.rules.Rulebook;
 import bandwright.rules.words.Words;
 import java.io.IOException;
@@ -13,8 +14,10 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,6 +42,7 @@ public final class Watch implements AutoCloseable {
     private final StatusFile status;
     private SortedMap<Path, Sighting> sightings = new TreeMap<>();
     private List<Unplaced> unplaced = new ArrayList<>();
+    private final Deque<String> printer = new ArrayDeque<>();
     private Optional<Stop> stop = Optional.empty();
     private ZoneId zone;
     private Optional<Stop> failure = Optional.empty();
@@ -57,7 +61,10 @@ public final class Watch implements AutoCloseable {
         this.clock = clock;
         this.computersZone = zone;
         this.zone = zone;
-        this.told = told;
+        this.told = new Told(told.line(), told.published(), handed -> {
+            remember(handed);
+            told.printed().accept(handed);
+        });
         this.folder = new DropFolder(asked.inbox());
         this.glance = new Glance(asked.inbox(), asked.reserved());
         this.rules = new RulesReading(asked.rules());
@@ -113,7 +120,18 @@ public final class Watch implements AutoCloseable {
     }
 
     private void show(Status.Doing doing, Instant now) {
-        status.show(new Status(now, zone, stop, doing, sightings.values(), unplaced), asked.pace());
+        status.show(
+                new Status(now, zone, stop, doing, sightings.values(), unplaced, List.copyOf(printer)), asked.pace());
+    }
+
+    /** The status shows the newest until this is started anew: by then somebody has read them. */
+    private void remember(Handed handed) {
+        if (handed.isAPersonNeeded()) {
+            printer.addLast(handed.line());
+            if (printer.size() > StatusPage.SHOWN) {
+                printer.removeFirst();
+            }
+        }
     }
 
     private void sight(Instant now) throws IOException, Stop {

@@ -3,14 +3,19 @@ package bandwright.pipeline.watch;
 import static bandwright.pipeline.watch.DropStall.names;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bandwright.pipeline.RunId;
+import bandwright.pipeline.ledger.Handover;
+import bandwright.pipeline.ledger.Ledger;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
@@ -49,6 +54,23 @@ final class WatchTest {
         assertThat(names(stall.inbox)).containsExactly(".bandwright-watch.lock", "done");
         assertThat(names(stall.inbox.resolve("done/2026-03-02-1"))).containsExactly("orders.csv");
         assertThat(stall.said).containsExactly("run 2026-03-02-1");
+    }
+
+    @Test
+    void sheetsThatMayNotHaveBeenPrintedNeedAPersonInTheStatus() throws Exception {
+        stall.drop("orders.csv", HEADER, COASTER);
+        stall.looks();
+        assertThat(stall.status()).doesNotContain("<h3>Printer</h3>");
+        try (Ledger ledger = Ledger.open(stall.outbox)) {
+            RunId run = new RunId(LocalDate.of(2026, 3, 2), 1);
+            ledger.handovers()
+                    .promise(
+                            run,
+                            List.of(new Handover(run.toString(), "sheets/letter-01.pdf", "", Handover.State.WAITING)));
+        }
+        stall.drop("more.csv", HEADER, "Q2,COAST-S,lamp,1");
+        stall.looks();
+        assertThat(stall.status()).contains("<h3>Printer</h3>", "letter-01.pdf");
     }
 
     @Test
