@@ -1,5 +1,6 @@
 package bandwright.pipeline.write.sheets.check;
 
+import bandwright.pipeline.size.Layer;
 import bandwright.pipeline.size.Transfer;
 import bandwright.pipeline.tile.Placed;
 import bandwright.pipeline.tile.Sheet;
@@ -90,7 +91,7 @@ final class DrawnPage {
         Rectangle box = pixels(placed.box());
         Optional<Sector> sector = placed.unit().transfer().sector();
         if (sector.isEmpty() || box.isEmpty()) {
-            return Likeness.of(drawn, expected, box);
+            return Likeness.of(drawn, expected, box, pixel(placed));
         }
         AffineTransform toPixels = new AffineTransform(paperToPixels);
         toPixels.concatenate(uprightToPaper(placed));
@@ -98,7 +99,22 @@ final class DrawnPage {
                 toPixels.createTransformedShape(BentTransfer.shape(placed.unit().transfer(), sector.get()));
         BufferedImage one = only(drawn, box, shape);
         BufferedImage other = only(expected, box, shape);
-        return Likeness.of(one, other, new Rectangle(box.width, box.height));
+        return Likeness.of(one, other, new Rectangle(box.width, box.height), pixel(placed));
+    }
+
+    /** How large the largest pixel of its pictures is drawn; shapes have none to speak of. */
+    private double pixel(Placed placed) {
+        return placed.unit().transfer().layers().stream()
+                .filter(Layer.Picture.class::isInstance)
+                .map(Layer.Picture.class::cast)
+                .filter(picture -> !picture.artwork().kind().isVector())
+                .mapToDouble(picture -> density
+                        * Math.max(
+                                picture.place().width().mm() / picture.artwork().shownWidth(),
+                                picture.place().height().mm()
+                                        / picture.artwork().shownHeight()))
+                .max()
+                .orElse(0);
     }
 
     /** A part of a page, white where the shape isn't. */

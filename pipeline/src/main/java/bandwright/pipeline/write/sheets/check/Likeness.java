@@ -14,6 +14,9 @@ import java.util.Arrays;
 record Likeness(double share) {
     private static final int CELL = 8;
 
+    /** A cell is so many pixels of an enlarged picture wide: where two meet counts little in it. [J] */
+    private static final int PIXELS = 4;
+
     /** Of 255: more than any two readers' smoothing differs. [J] */
     private static final int CLEARLY = 32;
 
@@ -24,13 +27,25 @@ record Likeness(double share) {
     }
 
     static Likeness of(BufferedImage drawn, BufferedImage expected, Rectangle box) {
-        int across = box.width / CELL;
-        int down = box.height / CELL;
+        return of(drawn, expected, box, 0);
+    }
+
+    /**
+     * Of pictures that are drawn larger than they are.
+     *
+     * @param pixel how large one of their pixels is drawn, at most: two readers pass from one to the next in different ways,
+     *     so that cells hold several
+     */
+    static Likeness of(BufferedImage drawn, BufferedImage expected, Rectangle box, double pixel) {
+        int widest = Math.max(CELL, Math.min(box.width, box.height) / 3);
+        int cell = (int) Math.max(CELL, Math.min(widest, Math.ceil(PIXELS * pixel)));
+        int across = box.width / cell;
+        int down = box.height / cell;
         if (across == 0 || down == 0) {
             return new Likeness(0);
         }
-        double[][] one = cells(drawn, box, across, down);
-        double[][] other = cells(expected, box, across, down);
+        double[][] one = cells(drawn, box, across, down, cell);
+        double[][] other = cells(expected, box, across, down, cell);
         double least = share(one, other);
         if (least > MOST) {
             // A colour profile that only one of the readers obeys changes the tones of a picture, not its shapes.
@@ -89,19 +104,19 @@ record Likeness(double share) {
         return low;
     }
 
-    private static double[][] cells(BufferedImage image, Rectangle box, int across, int down) {
+    private static double[][] cells(BufferedImage image, Rectangle box, int across, int down, int side) {
         int[][] sums = new int[3][across * down];
         int[] pixels = pixels(image, box);
-        for (int y = 0; y < down * CELL; y++) {
-            for (int x = 0; x < across * CELL; x++) {
+        for (int y = 0; y < down * side; y++) {
+            for (int x = 0; x < across * side; x++) {
                 int pixel = pixels[y * box.width + x];
-                int cell = y / CELL * across + x / CELL;
+                int cell = y / side * across + x / side;
                 sums[0][cell] += pixel >> 16 & 255;
                 sums[1][cell] += pixel >> 8 & 255;
                 sums[2][cell] += pixel & 255;
             }
         }
-        return Arrays.stream(sums).map(Likeness::means).toArray(double[][]::new);
+        return Arrays.stream(sums).map(sum -> means(sum, side)).toArray(double[][]::new);
     }
 
     /** As they are stored if that is as red, green and blue: many times quicker than to have each turned into them. */
@@ -111,9 +126,9 @@ record Likeness(double share) {
                 : image.getRGB(box.x, box.y, box.width, box.height, null, 0, box.width);
     }
 
-    private static double[] means(int[] sums) {
+    private static double[] means(int[] sums, int side) {
         return Arrays.stream(sums)
-                .mapToDouble(sum -> sum / (double) (CELL * CELL))
+                .mapToDouble(sum -> sum / (double) (side * side))
                 .toArray();
     }
 }
