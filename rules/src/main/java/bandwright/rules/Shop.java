@@ -61,4 +61,9 @@ public record Shop(
         papers = List.copyOf(papers);
         breaks = List.copyOf(breaks);
     }
+
+    /** Seconds from the start of the day's work to a time of that day; less than 0 before it. */
+    public long secondsTo(LocalTime time) {
+        return time.toSecondOfDay() - (long) dayStarts.toSecondOfDay();
+    }
 }

@@ -6,7 +6,6 @@ import bandwright.rules.heat.Circuit;
 import bandwright.rules.heat.HeatSource;
 import bandwright.rules.table.Names;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -49,21 +48,16 @@ record Means(Shop shop, List<Circuit> circuits, Map<HeatSource, Integer> machine
         return Work.Bank.NO_CIRCUIT;
     }
 
-    /** Seconds from the start of the day's work to a time of that day. */
-    long secondsTo(LocalTime time) {
-        return time.toSecondOfDay() - (long) shop.dayStarts().toSecondOfDay();
-    }
-
     /** Those that are not over when the day begins. */
     List<Span> breaks() {
         List<Span> breaks = new ArrayList<>();
         shop.breaks().stream()
-                .filter(one -> secondsTo(one.to()) > 0)
-                .forEach(one -> breaks.add(new Span(secondsTo(one.from()), secondsTo(one.to()))));
+                .filter(one -> shop.secondsTo(one.to()) > 0)
+                .forEach(one -> breaks.add(new Span(shop.secondsTo(one.from()), shop.secondsTo(one.to()))));
         return breaks;
     }
 
     long collection() {
-        return shop.collection().map(this::secondsTo).orElse(Long.MAX_VALUE);
+        return shop.collection().map(shop::secondsTo).orElse(Long.MAX_VALUE);
     }
 }

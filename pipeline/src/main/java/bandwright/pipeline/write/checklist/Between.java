@@ -35,7 +35,7 @@ final class Between {
             add(machine.off(), Words.say("checklist.switch-off", name));
         }
         for (Break pause : shop.breaks()) {
-            long from = pause.from().toSecondOfDay() - (long) shop.dayStarts().toSecondOfDay();
+            long from = shop.secondsTo(pause.from());
             if (from > 0 && from < day.endSeconds()) {
                 add(from, Words.say("checklist.break", pause.to()));
             }

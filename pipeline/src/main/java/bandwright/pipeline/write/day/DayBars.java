@@ -60,8 +60,8 @@ public record DayBars(long from, long to, List<Row> rows, List<Bar> breaks, List
         long end = day.endSeconds();
         List<Bar> breaks = new ArrayList<>();
         for (Break pause : shop.breaks()) {
-            long from = pause.from().toSecondOfDay() - (long) shop.dayStarts().toSecondOfDay();
-            long to = pause.to().toSecondOfDay() - (long) shop.dayStarts().toSecondOfDay();
+            long from = shop.secondsTo(pause.from());
+            long to = shop.secondsTo(pause.to());
             if (to > 0 && from < end) {
                 breaks.add(new Bar(Kind.BREAK, Math.max(0, from), Math.min(end, to), Words.say("day.break")));
             }

@@ -92,8 +92,7 @@ public final class DayWords {
         if (shop.collection().isEmpty()) {
             return List.of();
         }
-        long fetched = shop.collection().get().toSecondOfDay()
-                - (long) shop.dayStarts().toSecondOfDay();
+        long fetched = shop.secondsTo(shop.collection().get());
         Set<String> late = new LinkedHashSet<>();
         int due = 0;
         for (Load load : day.loads()) {
